@@ -1,0 +1,156 @@
+//! The facts that deciding needs, and the changes that it may ask for.
+
+use chrono::{DateTime, NaiveDate, Utc};
+use chrono_tz::Tz;
+use serde::{Deserialize, Serialize};
+
+use crate::club::{
+    Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
+};
+use crate::messages::{Outgoing, Topic};
+use crate::planning::{CropId, Frost, JobKey};
+
+/// Everything the store knows that a decision may depend on; read within its transaction.
+#[derive(Debug, Clone)]
+pub struct Facts {
+    /// Now, read once at the edge.
+    pub now: DateTime<Utc>,
+    /// The person who wrote or pressed.
+    pub member: Member,
+    /// The club of the group it happened in or, in private, the member's club (the one joined
+    /// last where there are several).
+    pub club: Option<Club>,
+    /// The club whose join token the text carries.
+    pub invited_to: Option<Club>,
+    /// The member's crops, in the order they were added.
+    pub crops: Vec<CropId>,
+    /// What is kept of the member's jobs.
+    pub marks: Vec<JobMark>,
+    /// What the bot last asked this person in this chat and waits to hear.
+    pub expected: Option<Expected>,
+}
+
+impl Facts {
+    /// What holds for the member.
+    #[must_use]
+    pub fn settings(&self) -> Settings {
+        Settings::of(Some(&self.member), self.club.as_ref())
+    }
+
+    /// Today at the member's place.
+    #[must_use]
+    pub fn today(&self) -> NaiveDate {
+        self.now.with_timezone(&self.settings().zone.is).date_naive()
+    }
+}
+
+/// What the bot waits to hear next from a person in a chat; kept as an ordinary row.
+///
+/// Its JSON form outlives a release and is pinned by a test.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Expected {
+    /// Frost dates, the member's or the club's.
+    Frost(ExpectedTopic),
+    /// A time zone.
+    Zone(ExpectedTopic),
+    /// A reminder time.
+    Hour,
+    /// Crops to add.
+    Crops,
+    /// The hot and the wet months of a garden without frost.
+    HotAndWet,
+    /// Which crop a question meant; the question is asked again with it.
+    WhichCrop {
+        /// The question as it was asked.
+        question: String,
+    },
+    /// Which crop to add to the list.
+    WhichToGrow,
+}
+
+/// Whose setting is expected.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ExpectedTopic {
+    /// The member's.
+    Mine,
+    /// The club's.
+    Club,
+}
+
+impl From<Topic> for ExpectedTopic {
+    fn from(topic: Topic) -> Self {
+        match topic {
+            Topic::Mine => Self::Mine,
+            Topic::Club => Self::Club,
+        }
+    }
+}
+
+impl From<ExpectedTopic> for Topic {
+    fn from(topic: ExpectedTopic) -> Self {
+        match topic {
+            ExpectedTopic::Mine => Self::Mine,
+            ExpectedTopic::Club => Self::Club,
+        }
+    }
+}
+
+/// A change of what is kept. "The member" is the one of [`Facts`], "the club" likewise.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Change {
+    /// The member's own frost.
+    MemberFrost(Option<Frost>),
+    /// The member's own zone.
+    MemberZone(Option<Tz>),
+    /// The member's own language.
+    MemberLanguage(Option<LanguageTag>),
+    /// The member's own units.
+    MemberUnits(Option<Units>),
+    /// When the member's reminder comes.
+    MemberReminderTime(ReminderTime),
+    /// The hot and the wet months, as the member wrote them.
+    MemberHotAndWet(Option<String>),
+    /// Whether the bot may write to the member first.
+    MemberReachable(bool),
+    /// Crops added to the member's list; those on it already are left as they are.
+    AddCrops(Vec<CropId>),
+    /// Crops taken off the member's list.
+    DropCrops(Vec<CropId>),
+    /// What the member said of a job; `None` takes it back.
+    MarkJob(JobKey, Option<Mark>),
+    /// What the bot waits to hear in this chat; `None` ends the waiting.
+    Expect(Option<Expected>),
+    /// The member belongs to this club.
+    JoinClub(ClubId),
+    /// The member left the club of this chat.
+    LeaveClub,
+    /// This chat is a club's group; made when it is new, taken up again when it was left.
+    OpenClub {
+        /// The group's title.
+        title: String,
+    },
+    /// The bot was removed from this chat.
+    CloseClub,
+    /// The group of this chat has a new id.
+    MoveClub {
+        /// The new id.
+        to: i64,
+    },
+    /// The club's frost.
+    ClubFrost(Option<Frost>),
+    /// The club's zone.
+    ClubZone(Option<Tz>),
+    /// The club's language.
+    ClubLanguage(Option<LanguageTag>),
+}
+
+/// What was decided: changes to keep and messages to send, both in order.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Outcome {
+    /// Changes.
+    pub changes: Vec<Change>,
+    /// Messages.
+    pub outgoing: Vec<Outgoing>,
+}

@@ -1,0 +1,5 @@
+//! Pure deciding: an incoming message and the facts it asked for become an outcome.
+
+mod facts;
+
+pub use facts::{Change, Expected, ExpectedTopic, Facts, Outcome};

@@ -1,0 +1,115 @@
+//! A member and a club, and which of the two a setting comes from.
+
+use chrono_tz::Tz;
+
+use super::{LanguageTag, ReminderTime, Units};
+use crate::planning::{Frost, Garden};
+
+/// The store's number of a club; it outlives every change of the group's own id.
+pub type ClubId = i64;
+
+/// The store's number of a member.
+pub type MemberId = i64;
+
+/// A garden club and what its coordinator set for all.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Club {
+    /// The store's number.
+    pub id: ClubId,
+    /// The platform's id of the group; `None` when the bot was removed from it.
+    pub chat: Option<i64>,
+    /// The group's title.
+    pub title: String,
+    /// Frost at the club's place.
+    pub frost: Option<Frost>,
+    /// Time zone.
+    pub zone: Option<Tz>,
+    /// Language.
+    pub language: Option<LanguageTag>,
+    /// The opaque token of the button that joins a member to this club.
+    pub join_token: String,
+}
+
+/// A member and what they set for themselves; what is `None` comes from the club.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Member {
+    /// The store's number.
+    pub id: MemberId,
+    /// The platform's id of the person.
+    pub user: i64,
+    /// The first name, as the platform tells it.
+    pub name: String,
+    /// Whether a private chat is open, so that the bot may write first.
+    pub reachable: bool,
+    /// Frost in the member's own garden.
+    pub frost: Option<Frost>,
+    /// Time zone.
+    pub zone: Option<Tz>,
+    /// Language.
+    pub language: Option<LanguageTag>,
+    /// Units of temperature and length.
+    pub units: Option<Units>,
+    /// When the morning reminder comes.
+    pub reminder_time: ReminderTime,
+    /// For a garden without frost: the hot and the wet months as the member wrote them.
+    pub hot_and_wet: Option<String>,
+}
+
+/// Where a setting comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SettingFrom {
+    /// The member set it.
+    Member,
+    /// The club set it.
+    Club,
+    /// Nobody set it.
+    Nobody,
+}
+
+/// A setting that holds for a member, and where it comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Setting<T> {
+    /// The value.
+    pub is: T,
+    /// Who set it.
+    pub from: SettingFrom,
+}
+
+/// What holds for one member: their own choice first, then the club's, then the default.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Settings {
+    /// The garden; `None` where nobody has given frost dates.
+    pub garden: Setting<Option<Garden>>,
+    /// The time zone, UTC where nobody set one.
+    pub zone: Setting<Tz>,
+    /// The language, English where nobody set one.
+    pub language: Setting<LanguageTag>,
+    /// The units, from the language's region where the member chose none.
+    pub units: Units,
+}
+
+impl Settings {
+    /// What holds for `member` within `club`.
+    #[must_use]
+    pub fn of(member: Option<&Member>, club: Option<&Club>) -> Self {
+        fn pick<T>(own: Option<T>, club: Option<T>) -> Setting<Option<T>> {
+            match (own, club) {
+                (Some(is), _) => Setting { is: Some(is), from: SettingFrom::Member },
+                (None, Some(is)) => Setting { is: Some(is), from: SettingFrom::Club },
+                (None, None) => Setting { is: None, from: SettingFrom::Nobody },
+            }
+        }
+        let frost = pick(member.and_then(|m| m.frost), club.and_then(|c| c.frost));
+        let zone = pick(member.and_then(|m| m.zone), club.and_then(|c| c.zone));
+        let language =
+            pick(member.and_then(|m| m.language.clone()), club.and_then(|c| c.language.clone()));
+        let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
+        let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
+        Self {
+            garden: Setting { is: frost.is.map(|frost| Garden { frost }), from: frost.from },
+            zone: Setting { is: zone.is.unwrap_or(Tz::UTC), from: zone.from },
+            language,
+            units,
+        }
+    }
+}

@@ -1,0 +1,247 @@
+//! What a button means, and the at most 64 bytes in which the platform carries it.
+
+use std::fmt;
+use std::str::FromStr;
+
+use chrono::NaiveDate;
+use chrono_tz::Tz;
+use serde::{Deserialize, Serialize};
+
+use crate::club::{ReminderTime, Units};
+use crate::planning::{Basis, CropId, Frost, FrostDates, JobKey, MonthDay};
+
+/// What a member answers to a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum JobAnswer {
+    /// It is done.
+    Done,
+    /// Ask again on another day.
+    Later,
+    /// Not this season.
+    Skip,
+    /// Takes the last answer back.
+    Undo,
+}
+
+/// Whose frost dates are meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Topic {
+    /// The member's own garden.
+    Mine,
+    /// The club's.
+    Club,
+}
+
+/// What a button means.
+///
+/// Its text form begins with a letter for the meaning; fields follow, divided by `:`. Forms that
+/// went out once stay readable for ever.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Press {
+    /// An answer to a job of a reminder; the day is the reminder's.
+    Job(JobKey, JobAnswer),
+    /// Set these frost dates; `None` is "not given".
+    Frost(Topic, Option<Frost>),
+    /// Ask for frost dates to be typed.
+    AskFrost(Topic),
+    /// Add a crop to the list.
+    Grow(CropId),
+    /// Take a crop off the list.
+    Drop(CropId),
+    /// Show a page of the member's crops, from 0.
+    Crops(u16),
+    /// Show a page of what can be started, from 0, as on the day the list was made.
+    Now(u16, NaiveDate),
+    /// Answer the question that needed to know which crop was meant, about this one, on a day.
+    Meant(CropId, NaiveDate),
+    /// Set the reminder time.
+    Hour(ReminderTime),
+    /// Ask for a reminder time.
+    AskHour,
+    /// Set the time zone.
+    Zone(Topic, Tz),
+    /// Ask for a zone.
+    AskZone(Topic),
+    /// Set the units.
+    Units(Units),
+    /// Set the language by its tag.
+    Language(Topic, String),
+    /// Ask for a language.
+    AskLanguage(Topic),
+    /// Show the settings.
+    Settings,
+    /// Show the coordinator's page.
+    ClubPage,
+}
+
+/// Button data that no release of this program wrote.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("unknown button data '{0}'")]
+pub struct PressError(pub String);
+
+impl fmt::Display for Topic {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Mine => "m",
+            Self::Club => "c",
+        })
+    }
+}
+
+impl FromStr for Topic {
+    type Err = ();
+
+    fn from_str(text: &str) -> Result<Self, ()> {
+        match text {
+            "m" => Ok(Self::Mine),
+            "c" => Ok(Self::Club),
+            _ => Err(()),
+        }
+    }
+}
+
+/// Frost in a button: `-` not given, `n` none, else `a` or `t` and one or two month-days.
+fn write_frost(frost: Option<&Frost>) -> String {
+    match frost {
+        None => "-".to_owned(),
+        Some(Frost::Free) => "n".to_owned(),
+        Some(Frost::Dates(dates)) => {
+            let basis = match dates.basis() {
+                Basis::Average => 'a',
+                Basis::Trusted => 't',
+            };
+            let first = dates.stated_first().map_or_else(String::new, |first| format!("/{first}"));
+            format!("{basis}{}{first}", dates.stated_last())
+        }
+    }
+}
+
+/// The inner `None` is "not given"; an error is a text of another form.
+fn read_frost(text: &str) -> Result<Option<Frost>, ()> {
+    match text {
+        "-" => Ok(None),
+        "n" => Ok(Some(Frost::Free)),
+        dates => read_frost_dates(dates).map(|dates| Some(Frost::Dates(dates))).ok_or(()),
+    }
+}
+
+fn read_frost_dates(text: &str) -> Option<FrostDates> {
+    let rest = text;
+    let (basis, rest) = rest
+        .strip_prefix('a')
+        .map(|rest| (Basis::Average, rest))
+        .or_else(|| rest.strip_prefix('t').map(|rest| (Basis::Trusted, rest)))?;
+    let (last, first) = match rest.split_once('/') {
+        Some((last, first)) => (last, Some(first.parse::<MonthDay>().ok()?)),
+        None => (rest, None),
+    };
+    FrostDates::new(last.parse().ok()?, first, basis).ok()
+}
+
+impl fmt::Display for Press {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Job(key, answer) => {
+                let answer = match answer {
+                    JobAnswer::Done => 'd',
+                    JobAnswer::Later => 'l',
+                    JobAnswer::Skip => 's',
+                    JobAnswer::Undo => 'u',
+                };
+                write!(f, "j:{answer}:{key}")
+            }
+            Self::Frost(topic, frost) => write!(f, "f:{topic}:{}", write_frost(frost.as_ref())),
+            Self::AskFrost(topic) => write!(f, "F:{topic}"),
+            Self::Grow(crop) => write!(f, "g:{crop}"),
+            Self::Drop(crop) => write!(f, "d:{crop}"),
+            Self::Crops(page) => write!(f, "c:{page}"),
+            Self::Now(page, on) => write!(f, "n:{page}:{on}"),
+            Self::Meant(crop, on) => write!(f, "m:{crop}:{on}"),
+            Self::Hour(time) => write!(f, "h:{}", time.minutes()),
+            Self::AskHour => f.write_str("H"),
+            Self::Zone(topic, zone) => write!(f, "z:{topic}:{}", zone.name()),
+            Self::AskZone(topic) => write!(f, "Z:{topic}"),
+            Self::Units(Units::Metric) => f.write_str("u:m"),
+            Self::Units(Units::Customary) => f.write_str("u:c"),
+            Self::Language(topic, tag) => write!(f, "l:{topic}:{tag}"),
+            Self::AskLanguage(topic) => write!(f, "L:{topic}"),
+            Self::Settings => f.write_str("s"),
+            Self::ClubPage => f.write_str("C"),
+        }
+    }
+}
+
+impl FromStr for Press {
+    type Err = PressError;
+
+    fn from_str(text: &str) -> Result<Self, PressError> {
+        read(text).ok_or_else(|| PressError(text.to_owned()))
+    }
+}
+
+fn read(text: &str) -> Option<Press> {
+    let (kind, rest) = text.split_once(':').unwrap_or((text, ""));
+    let pair = || rest.split_once(':');
+    let crop = |id: &str| (!id.is_empty()).then(|| CropId::new(id));
+    Some(match kind {
+        "j" => {
+            let (answer, key) = pair()?;
+            let answer = match answer {
+                "d" => JobAnswer::Done,
+                "l" => JobAnswer::Later,
+                "s" => JobAnswer::Skip,
+                "u" => JobAnswer::Undo,
+                _ => return None,
+            };
+            Press::Job(key.parse().ok()?, answer)
+        }
+        "f" => {
+            let (topic, frost) = pair()?;
+            Press::Frost(topic.parse().ok()?, read_frost(frost).ok()?)
+        }
+        "F" => Press::AskFrost(rest.parse().ok()?),
+        "g" => Press::Grow(crop(rest)?),
+        "d" => Press::Drop(crop(rest)?),
+        "c" => Press::Crops(rest.parse().ok()?),
+        "n" => {
+            let (page, on) = pair()?;
+            Press::Now(page.parse().ok()?, on.parse().ok()?)
+        }
+        "m" => {
+            let (id, on) = pair()?;
+            Press::Meant(crop(id)?, on.parse().ok()?)
+        }
+        "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
+        "H" if rest.is_empty() => Press::AskHour,
+        "z" => {
+            let (topic, zone) = pair()?;
+            Press::Zone(topic.parse().ok()?, zone.parse().ok()?)
+        }
+        "Z" => Press::AskZone(rest.parse().ok()?),
+        "u" => Press::Units(match rest {
+            "m" => Units::Metric,
+            "c" => Units::Customary,
+            _ => return None,
+        }),
+        "l" => {
+            let (topic, tag) = pair()?;
+            Press::Language(topic.parse().ok()?, tag.to_owned())
+        }
+        "L" => Press::AskLanguage(rest.parse().ok()?),
+        "s" if rest.is_empty() => Press::Settings,
+        "C" if rest.is_empty() => Press::ClubPage,
+        _ => return None,
+    })
+}
+
+impl Serialize for Press {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Press {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        String::deserialize(deserializer)?.parse().map_err(serde::de::Error::custom)
+    }
+}

@@ -1,0 +1,129 @@
+//! How much harvest is left: the second loss that every verdict weighs.
+
+use chrono::{Days, NaiveDate, TimeDelta};
+
+use super::crop::{Class, CountedFrom, Crop, HarvestKind, LifeCycle};
+use super::season::Season;
+
+/// Days that a harvest which stands frost goes on after the first frost, by class.
+///
+/// Common practice with no source: two weeks for frost-tolerant crops, four for very hardy ones.
+fn frost_grace_days(crop: &Crop) -> u64 {
+    match crop.class.is {
+        Class::VeryHardy => 28,
+        Class::FrostTolerant => 14,
+        Class::Tender | Class::WarmLoving => 0,
+    }
+}
+
+/// Weeks before the first frost by which a plant that lives on must stand in the ground, so that
+/// it roots before winter. Common practice with no source.
+pub(super) const ROOTING_WEEKS: i64 = 6;
+
+/// The day that ends a crop's harvest in a season, or `None` where no frost does.
+#[must_use]
+pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
+    let first = season.first_frost?;
+    let grace = if crop.harvest.stands_frost { frost_grace_days(crop) } else { 0 };
+    Some(first + Days::new(grace))
+}
+
+/// Days to count back from the average first autumn frost for an autumn sowing.
+///
+/// Days to harvest, plus the harvest period, plus a fortnight because days shorten, plus another
+/// for crops that frost kills. Source: Virginia Cooperative Extension 426-334.
+///
+/// ```
+/// use sowbell::planning::autumn_count_back;
+/// assert_eq!(autumn_count_back(55, 14, true), 97); // snap bean
+/// assert_eq!(autumn_count_back(28, 7, false), 49); // radish
+/// ```
+#[must_use]
+pub fn autumn_count_back(days_to_harvest: i64, harvest_days: i64, frost_kills: bool) -> i64 {
+    const SHORT_DAY_FACTOR: i64 = 14;
+    const FROST_TENDER_FACTOR: i64 = 14;
+    let tender = if frost_kills { FROST_TENDER_FACTOR } else { 0 };
+    days_to_harvest + harvest_days + SHORT_DAY_FACTOR + tender
+}
+
+/// Days from setting a plant out to its first harvest; `days` is the figure the trade states.
+///
+/// Where the trade counts from sowing, the usual age at setting out is taken off, but never below
+/// two weeks: a plant needs that long to take hold (common practice, no source).
+pub(super) fn days_after_setting_out(crop: &Crop, days: i64) -> i64 {
+    match crop.harvest.counted_from {
+        CountedFrom::SettingOut => days,
+        CountedFrom::Sowing => (days - usual_age_days(crop)).max(14),
+    }
+}
+
+/// Days from sowing in place to the first harvest; `days` is the figure the trade states.
+pub(super) fn days_after_direct_sowing(crop: &Crop, days: i64) -> i64 {
+    match crop.harvest.counted_from {
+        CountedFrom::Sowing => days,
+        CountedFrom::SettingOut => days + usual_age_days(crop),
+    }
+}
+
+fn usual_age_days(crop: &Crop) -> i64 {
+    crop.indoors.as_ref().map_or(0, |indoors| indoors.age_weeks.ideal.middle() * 7)
+}
+
+/// The last day on which a start that leads to harvest after `lead_low` days is still worth it.
+///
+/// `on_time` is the day on which the same start would be made in good time. A crop that ripens
+/// once must ripen before the harvest ends. One that yields over weeks must keep at least half of
+/// the harvest of an on-time start, and two weeks of it (a rule of our own: common practice with
+/// no source). What lives on into another year must root before winter instead. `None` where no
+/// frost sets an end, or where the crop cannot make it even when started on time; the flag tells
+/// the two apart.
+pub(super) enum LastStart {
+    /// No frost ends it.
+    Open,
+    /// The last worthwhile day.
+    On(NaiveDate),
+    /// The season is too short even for an on-time start.
+    SeasonTooShort,
+}
+
+pub(super) fn last_worthwhile_start(
+    crop: &Crop,
+    season: &Season,
+    on_time: NaiveDate,
+    lead_low: i64,
+) -> LastStart {
+    const LEAST_HARVEST_DAYS: i64 = 14;
+    let Some(end) = harvest_end(crop, season) else { return LastStart::Open };
+    if crop.life == LifeCycle::Perennial || crop.crops_in_year > 1 {
+        let Some(first) = season.first_frost else { return LastStart::Open };
+        let last = first - TimeDelta::weeks(ROOTING_WEEKS);
+        return if last < on_time { LastStart::SeasonTooShort } else { LastStart::On(last) };
+    }
+    let full = end.signed_duration_since(on_time).num_days() - lead_low;
+    if full < 0 {
+        return LastStart::SeasonTooShort;
+    }
+    let need = match crop.harvest.kind {
+        HarvestKind::Once => 0,
+        HarvestKind::Continuing | HarvestKind::Bloom => {
+            let usual = full.min(crop.harvest.lasts_weeks * 7);
+            (usual / 2).max(LEAST_HARVEST_DAYS).min(full)
+        }
+    };
+    LastStart::On(end - TimeDelta::days(lead_low + need))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chrono::NaiveDate;
+
+    #[test]
+    fn virginia_formula() {
+        // Virginia Cooperative Extension 426-334: snap bean and radish, first frost 15 October.
+        let first = NaiveDate::from_ymd_opt(2026, 10, 15).expect("a date");
+        let back = |days| first - TimeDelta::days(days);
+        assert_eq!(back(autumn_count_back(55, 14, true)).to_string(), "2026-07-10");
+        assert_eq!(back(autumn_count_back(28, 7, false)).to_string(), "2026-08-27");
+    }
+}

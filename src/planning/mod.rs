@@ -1,0 +1,33 @@
+//! The shared planning rules: pure functions of a crop, a garden and a date.
+//!
+//! Nothing here reads a clock, speaks a language, knows a database or a chat platform. A caller
+//! passes a [`Crop`], a [`Garden`] and a date; out come the [`windows`] of a [`Season`], the
+//! [`Assessment`] of one step on one day, and the dated [`Job`]s of a season.
+//!
+//! Two zeros are kept apart. An *age* counts weeks from sowing to setting out; an *offset* counts
+//! weeks from the average last frost. A sowing date is a setting-out date minus an age.
+
+mod assess;
+mod crop;
+mod garden;
+mod harvest;
+mod jobs;
+mod month_day;
+mod ripening;
+mod season;
+mod windows;
+
+pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
+pub use crop::{
+    Autumn, Bolting, Caution, CellSize, CellStay, Class, CountedFrom, Crop, CropId, DirectSowing,
+    Disturbance, Harvest, HarvestKind, Indoors, Kind, LifeCycle, Light, Outdoors, PlantAge,
+    PreTreatment, Rhythm, Seed, SoilTemperature, Sourced, Sources, Spacing, Span, StartFrom,
+    Treatment, Vigour, Way,
+};
+pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
+pub use harvest::{autumn_count_back, harvest_end};
+pub use jobs::{Job, JobKey, JobKeyError, jobs};
+pub use month_day::{MonthDay, MonthDayError};
+pub use ripening::{Ripening, Ripens, ripening};
+pub use season::Season;
+pub use windows::{Label, Step, Window, Windows, treatments, windows};

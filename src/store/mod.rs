@@ -1,0 +1,117 @@
+//! All SQL: what is kept, in the domain's verbs.
+//!
+//! SQLite is the engine; texts use `$1` placeholders and nothing that PostgreSQL lacks, and every
+//! instant and date is bound from Rust.
+
+use chrono::{DateTime, NaiveDate, Utc};
+
+use crate::chat::{Change, Facts};
+use crate::club::{Club, JobMark, Member, MemberId};
+use crate::messages::{Incoming, Outgoing, Priority, UpdateKey};
+use crate::planning::{CropId, JobKey};
+
+/// What went wrong in the store.
+#[derive(Debug, thiserror::Error)]
+pub enum StoreError {
+    /// The database answered with an error.
+    #[error("the database answered: {0}")]
+    Database(#[from] sqlx::Error),
+    /// The migrations could not be applied.
+    #[error("the database could not be brought up to date: {0}")]
+    Migration(#[from] sqlx::migrate::MigrateError),
+    /// The URL is not one that is supported.
+    #[error("{0}")]
+    Url(String),
+    /// A kept value could not be read.
+    #[error("a kept value could not be read: {0}")]
+    Corrupt(String),
+}
+
+/// The store; cheap to clone.
+#[derive(Debug, Clone)]
+pub struct Store {}
+
+/// One writing transaction: everything in it is kept at [`Work::commit`], or nothing is.
+#[derive(Debug)]
+pub struct Work {}
+
+/// A message that waits in the queue.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Queued {
+    /// The row's number.
+    pub id: i64,
+    /// What to send.
+    pub outgoing: Outgoing,
+    /// What goes first.
+    pub priority: Priority,
+    /// How many times it was tried.
+    pub attempts: u32,
+    /// The member whose reachability a failure tells about, where it is a private chat.
+    pub member: Option<MemberId>,
+}
+
+/// How a try to send ended.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum SendEnd {
+    /// The platform took it (or said that nothing changed).
+    Sent {
+        /// The message's id, for a new message.
+        message: Option<i32>,
+    },
+    /// Try again not before this instant.
+    Retry {
+        /// When.
+        at: DateTime<Utc>,
+        /// Whether the try counts against the bound; being told to wait does not.
+        counts: bool,
+        /// What the platform said.
+        why: String,
+    },
+    /// Its time has passed.
+    Expired,
+    /// The person or group cannot be reached any more.
+    Unreachable {
+        /// What the platform said.
+        why: String,
+    },
+    /// The platform will never take it.
+    Failed {
+        /// What the platform said.
+        why: String,
+    },
+    /// The group has this new id; its waiting messages go there, and this one is tried again.
+    Moved {
+        /// The new id.
+        to: i64,
+    },
+}
+
+/// A member whose reminder time has come, with what their morning needs.
+#[derive(Debug, Clone)]
+pub struct MemberDue {
+    /// The member.
+    pub member: Member,
+    /// The club whose settings they inherit.
+    pub club: Option<Club>,
+    /// Their crops.
+    pub crops: Vec<CropId>,
+    /// What is kept of their jobs.
+    pub marks: Vec<JobMark>,
+}
+
+/// What came of a member's morning.
+#[derive(Debug, Clone)]
+pub struct Morning {
+    /// The member.
+    pub member: MemberId,
+    /// The local date.
+    pub date: NaiveDate,
+    /// The message, where something was due.
+    pub outgoing: Option<Outgoing>,
+    /// The jobs that the message names.
+    pub named: Vec<JobKey>,
+    /// When the next reminder is due.
+    pub next: DateTime<Utc>,
+    /// When the message is no longer worth sending.
+    pub expires: DateTime<Utc>,
+}
