@@ -22,10 +22,12 @@ impl Voice {
     }
 
     /// From one length of time to another, both in days: "9–12 days", "6–8½ weeks". Both are in
-    /// weeks where the longer one is two weeks or more.
+    /// weeks where the longer one is two weeks or more; signs are dropped, and the shorter one
+    /// comes first.
     #[must_use]
     pub fn weeks_range(&self, low: i64, high: i64) -> String {
-        let (low, high) = (low.saturating_abs(), high.saturating_abs());
+        let (one, other) = (low.saturating_abs(), high.saturating_abs());
+        let (low, high) = (one.min(other), one.max(other));
         if high < IN_DAYS_BELOW && low != high {
             return self.say("days-range", &args().number("from", low).number("to", high));
         }
@@ -98,6 +100,7 @@ mod tests {
             (42, 60, "6–8½ weeks"),
             (45, 60, "6½–8½ weeks"),
             (42, 43, "6 weeks"),
+            (-56, -42, "6–8 weeks"),
         ] {
             assert_eq!(voice.weeks_range(low, high), told, "{low} to {high}");
         }
