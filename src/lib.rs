@@ -6,3 +6,4 @@ pub mod club;
 pub mod messages;
 pub mod planning;
 pub mod store;
+pub mod wording;
