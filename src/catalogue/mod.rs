@@ -1,37 +1,108 @@
-//! The crops: loading, validation, and the numbers' sources.
+//! The crops: loading, validation, the numbers' sources, and the names people use.
+//!
+//! `crops.toml` beside this file holds every crop with the source of each of its numbers; its
+//! header comment says what each line means. A [`Catalogue`] is that file after it has passed its
+//! checks. [`Names`] hold what one language calls the crops.
+
+mod check;
+mod load;
+mod names;
+mod sources;
+mod word_index;
 
 use indexmap::IndexMap;
 
-use crate::planning::{Crop, CropId};
+pub use names::{AmbiguousWord, Meaning, Names, normalise};
+pub use sources::Source;
 
-/// The crops that the program knows, in the order of `crops.toml`.
+use crate::planning::Crop;
+
+/// The crops that the program knows, in the order of `crops.toml`: vegetables, herbs, flowers.
 #[derive(Debug, Clone)]
 pub struct Catalogue {
-    crops: IndexMap<CropId, Crop>,
+    crops: IndexMap<String, Crop>,
+    sources: IndexMap<String, Source>,
 }
 
-/// What is wrong with the catalogue; it names the entry and its line.
+/// What is wrong with the catalogue or its names: one line for each fault, naming the entry and
+/// its line and saying what to do.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("{0}")]
 pub struct CatalogueError(pub String);
 
 impl Catalogue {
-    /// The catalogue that is built into the program.
+    /// The catalogue that is built into the program. It is parsed anew at each call: callers keep
+    /// it and share it.
+    ///
+    /// ```
+    /// use sowbell::catalogue::Catalogue;
+    /// let catalogue = Catalogue::embedded()?;
+    /// let tomato = catalogue.get("tomato").ok_or("listed")?;
+    /// assert_eq!(tomato.id.as_str(), "tomato");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
     ///
     /// # Errors
-    /// A [`CatalogueError`] that names the broken entry and its line.
+    /// As [`Catalogue::from_toml`].
     pub fn embedded() -> Result<Self, CatalogueError> {
-        Ok(Self { crops: IndexMap::new() })
+        Self::from_toml(include_str!("crops.toml"))
+    }
+
+    /// A catalogue from text in the form of `crops.toml`.
+    ///
+    /// # Errors
+    /// A [`CatalogueError`] that names each broken entry with its line and says what to do: the
+    /// text is no TOML, a line is missing or unknown, a range is the wrong way round or outside
+    /// its bounds, or a number names a source that is not listed.
+    pub fn from_toml(text: &str) -> Result<Self, CatalogueError> {
+        load::load(text)
     }
 
     /// The crop with this id.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Crop> {
-        self.crops.get(&CropId::new(id))
+        self.crops.get(id)
     }
 
-    /// All crops.
+    /// All crops, in the order of the file.
     pub fn iter(&self) -> impl Iterator<Item = &Crop> {
         self.crops.values()
+    }
+
+    /// How many crops there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.crops.len()
+    }
+
+    /// Whether there are none.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.crops.is_empty()
+    }
+
+    /// The publication behind a source id.
+    #[must_use]
+    pub fn source(&self, id: &str) -> Option<&Source> {
+        self.sources.get(id)
+    }
+
+    /// All sources with their ids, in the order of the file.
+    pub fn sources(&self) -> impl Iterator<Item = (&str, &Source)> {
+        self.sources.iter().map(|(id, source)| (id.as_str(), source))
+    }
+
+    /// The ids of the sources that an entry cites, in the order of its lines, each once.
+    #[must_use]
+    pub fn cited_by(crop: &Crop) -> Vec<&str> {
+        let mut ids: Vec<&str> = Vec::new();
+        for (_, cited) in sources::citations(crop) {
+            for id in cited.ids() {
+                if !ids.contains(&id) {
+                    ids.push(id);
+                }
+            }
+        }
+        ids
     }
 }
