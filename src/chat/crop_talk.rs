@@ -238,7 +238,7 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     }
     let pages = crops.len().div_ceil(PAGE);
     let page = usize::from(page).min(pages - 1);
-    let mut lines = vec![desk.say("mycrops-head", &args().number("count", crops.len()))];
+    let mut lines = vec![desk.say("mycrops-head", &args().count("count", crops.len()))];
     for crop in crops.iter().skip(page * PAGE).take(PAGE) {
         let next = desk.garden().and_then(|garden| {
             coming_jobs([*crop], &desk.facts.marks, garden, desk.today).into_iter().next()
@@ -263,7 +263,7 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
         lines.push(frost_needed(desk));
     }
     if pages > 1 {
-        lines.push(desk.say("page-of", &args().number("page", page + 1).number("pages", pages)));
+        lines.push(desk.say("page-of", &args().count("page", page + 1).count("pages", pages)));
     }
     let buttons = page_buttons(desk, page, pages, Press::Crops);
     let text = sentence(&lines.join("\n"));

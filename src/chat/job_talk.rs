@@ -76,7 +76,7 @@ fn jobs_page(desk: &Desk<'_>, page: usize, on: NaiveDate) -> (String, crate::mes
     }
     buttons.extend(page_buttons(desk, page, pages, |page| Press::Now(page, on)));
     if pages > 1 {
-        lines.push(desk.say("page-of", &args().number("page", page + 1).number("pages", pages)));
+        lines.push(desk.say("page-of", &args().count("page", page + 1).count("pages", pages)));
     }
     (lines.join("\n"), buttons)
 }

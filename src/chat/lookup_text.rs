@@ -112,7 +112,7 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         });
     }
     if let Some(depth) = &seed.depth_mm {
-        let args = about().text("depth", &voice.length_mm_range(depth.is.low, depth.is.high));
+        let args = about().text("depth", &voice.length_range_mm(depth.is.low, depth.is.high));
         lines.push(match (depth.is.high, crop.ways.is_empty()) {
             (0, _) => voice.say("how-surface", &args),
             (_, true) => voice.say("how-planting-depth", &args),
@@ -139,7 +139,7 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         let args = about()
             .text("cell", &voice.length_mm(indoors.cell_mm.sow))
             .number("seeds", seeds)
-            .text("age", &voice.weeks_range(age.low, age.high));
+            .text("age", &voice.weeks_range(7 * age.low, 7 * age.high));
         lines.push(voice.say("how-cell", &args));
         if let Some(next) = indoors.cell_mm.next.filter(|_| indoors.stay_weeks.potted_up.is_some()) {
             lines.push(voice.say("how-next-pot", &about().text("pot", &voice.length_mm(next))));

@@ -50,7 +50,7 @@ pub(super) fn now_text(
             line.push_str(&named.join(", "));
             if group.len() > MOST_NAMED {
                 let more = group.len() - MOST_NAMED;
-                line.push_str(&voice.say("now-more", &args().number("count", more)));
+                line.push_str(&voice.say("now-more", &args().count("count", more)));
             }
             parts.push(line);
         }

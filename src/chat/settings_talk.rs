@@ -1,5 +1,6 @@
 //! Talking about time zone, reminder time, language and units, and the page that shows them all.
 
+use chrono::{NaiveTime, Timelike};
 use chrono_tz::Tz;
 
 use crate::club::{LanguageTag, ReminderTime, SettingFrom, Units, ZoneMatch, find_zone};
@@ -133,7 +134,7 @@ pub(super) fn set_zone(desk: &mut Desk<'_>, topic: Topic, zone: Tz) {
     let (change, text) = match topic {
         Topic::Mine => {
             let local = desk.facts.now.with_timezone(&zone);
-            let time = desk.speech.voice.clock(local.time());
+            let time = desk.speech.voice.time(wall_clock(local.time()));
             let args = args().text("zone", &zone_name(zone)).text("time", &time);
             (Change::MemberZone(Some(zone)), desk.say("zone-set", &args))
         }
@@ -271,4 +272,10 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "en-US" => desk.say_key("language-name-en-US"),
         other => other.to_owned(),
     }
+}
+
+/// The time on a wall clock, to the minute.
+fn wall_clock(time: NaiveTime) -> ReminderTime {
+    let minutes = time.hour() * 60 + time.minute();
+    u16::try_from(minutes).ok().and_then(ReminderTime::from_minutes).unwrap_or_default()
 }

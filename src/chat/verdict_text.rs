@@ -186,7 +186,7 @@ impl Telling<'_> {
             .args()
             .text("age", &voice.weeks(self.assessment.age_days()?))
             .text("setout", &self.date(set_out))
-            .text("best", &voice.weeks_range(age.ideal.low, age.ideal.high))
+            .text("best", &voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
             .text("most", &voice.weeks(age.workable.high * 7));
         Some(match verdict {
             Verdict::TooEarly => voice.say("why-too-old", &args),
@@ -350,7 +350,7 @@ impl Telling<'_> {
                 let soil = seed.soil_c.as_ref()?;
                 let args = self
                     .args()
-                    .text("depth", &voice.length_mm_range(depth.low, depth.high))
+                    .text("depth", &voice.length_range_mm(depth.low, depth.high))
                     .text("warmth", &voice.temperature_range(soil.optimum.low, soil.optimum.high))
                     .text("days", &voice.days_range(emerge.low, emerge.high));
                 Some(if depth.high == 0 {

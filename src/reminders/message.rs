@@ -60,7 +60,7 @@ pub fn reminder_text(
     }
     if more > 0 {
         text.push_str("\n\n");
-        text.push_str(&voice.say("morning-more", &args().number("count", more)));
+        text.push_str(&voice.say("morning-more", &args().count("count", more)));
     }
     text
 }
@@ -73,7 +73,7 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
         .map(|(index, key)| {
             let number = index + 1;
             let label = |text: &str| {
-                speech.voice.say(text, &args().number("number", number))
+                speech.voice.say(text, &args().count("number", number))
             };
             let press = |answer| Press::Job(key.clone(), answer);
             match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {

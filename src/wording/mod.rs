@@ -24,6 +24,7 @@ mod lists;
 mod measures;
 #[cfg(test)]
 mod said;
+mod speech;
 mod texts;
 mod times;
 mod voice;
@@ -32,4 +33,5 @@ mod weeks;
 pub use args::{Args, args};
 pub use fits::shorten_to_limit;
 pub use languages::{Wording, WordingError};
+pub use speech::{Speech, sentence};
 pub use voice::Voice;

@@ -21,6 +21,16 @@ impl Voice {
         }
     }
 
+    /// A span of days that stays in days, however long: "4–10 days", "1 day".
+    #[must_use]
+    pub fn days_range(&self, low: i64, high: i64) -> String {
+        if low == high {
+            self.say("days", &args().number("n", high))
+        } else {
+            self.say("days-range", &args().number("from", low).number("to", high))
+        }
+    }
+
     /// From one length of time to another, both in days: "9–12 days", "6–8½ weeks". Both are in
     /// weeks where the longer one is two weeks or more; signs are dropped, and the shorter one
     /// comes first.
