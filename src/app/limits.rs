@@ -37,7 +37,7 @@ impl SendLimits {
 /// Groups are the chats with negative ids.
 #[derive(Debug)]
 pub struct Limits {
-    limits: SendLimits,
+    keeps: SendLimits,
     overall: Window,
     chats: HashMap<i64, Vec<Window>>,
 }
@@ -47,7 +47,7 @@ impl Limits {
     #[must_use]
     pub fn new(limits: SendLimits) -> Self {
         let overall = Window::new(limits.overall_per_second, TimeDelta::seconds(1));
-        Self { limits, overall, chats: HashMap::new() }
+        Self { keeps: limits, overall, chats: HashMap::new() }
     }
 
     /// Notes that something was sent at `at`, to a chat or (a press answer) to none.
@@ -57,7 +57,7 @@ impl Limits {
     pub fn sent(&mut self, chat: Option<i64>, at: DateTime<Utc>) {
         self.overall.note(at);
         let Some(chat) = chat else { return };
-        let limits = self.limits;
+        let limits = self.keeps;
         let windows = self.chats.entry(chat).or_insert_with(|| {
             let burst = limits.chat_per_second.saturating_mul(CHAT_BURST);
             let mut windows = vec![Window::new(burst, TimeDelta::seconds(CHAT_BURST.into()))];

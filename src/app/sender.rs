@@ -154,9 +154,8 @@ impl Sender {
             Delivery::Sent { message } => SendEnd::Sent { message },
             Delivery::Moved(to) => SendEnd::Moved { to },
             Delivery::Unreachable(why) => SendEnd::Unreachable { why },
-            Delivery::Refused(why) => SendEnd::Failed { why },
             Delivery::Gone(_) if chat.is_none() => SendEnd::Expired,
-            Delivery::Gone(why) => SendEnd::Failed { why },
+            Delivery::Gone(why) | Delivery::Refused(why) => SendEnd::Failed { why },
             Delivery::Wait(wait) => {
                 let until = at + TimeDelta::from_std(wait).unwrap_or(LONGEST_BACKOFF);
                 self.told_to_wait(chat, at, until);
@@ -245,15 +244,12 @@ fn rest(
     wake: Option<DateTime<Utc>>,
     first_free: Option<DateTime<Utc>>,
 ) -> SenderStep {
-    match (wake, first_free) {
-        (None, None) => SenderStep::Idle,
-        (None, Some(free)) => SenderStep::At(free),
-        (Some(wake), None) if wake > now => SenderStep::At(wake),
-        (Some(wake), Some(free)) if wake > now => SenderStep::At(wake.min(free)),
-        // What is due waits for a chat that is held.
-        (Some(_), Some(free)) => SenderStep::At(free),
+    let later = wake.filter(|&wake| wake > now);
+    match later.into_iter().chain(first_free).min() {
+        Some(when) => SenderStep::At(when),
         // What is due waits behind an earlier message of its chat.
-        (Some(_), None) => SenderStep::At(now + TimeDelta::seconds(1)),
+        None if wake.is_some() => SenderStep::At(now + TimeDelta::seconds(1)),
+        None => SenderStep::Idle,
     }
 }
 

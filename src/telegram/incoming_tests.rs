@@ -165,7 +165,7 @@ fn that_account_in_another_chats_name_is_only_a_bot() {
 fn bots_and_channels_are_nothing() {
     let bot = json!({ "id": 9, "is_bot": true, "first_name": "Bot" });
     assert_eq!(read(in_group(json!({ "text": "/now", "from": bot }))).what, What::Nothing);
-    let channel = json!({ "id": -100_5, "type": "channel", "title": "News" });
+    let channel = json!({ "id": -1_005, "type": "channel", "title": "News" });
     let copied = json!({ "text": "news", "sender_chat": channel,
         "from": { "id": 777_000, "is_bot": false, "first_name": "Telegram" } });
     assert_eq!(read(in_group(copied)).what, What::Nothing);

@@ -119,8 +119,6 @@ mod tests {
         let end = MonthDay::new(12, 31).unwrap();
         let start = MonthDay::new(10, 15).unwrap();
         let frost = FrostDates::new(start, Some(end), Basis::Trusted).unwrap();
-        let steps =
-            [Step::SowIndoors, Step::SowOutdoors, Step::PotUp, Step::HardenOff, Step::SetOut];
         let mut presses = vec![
             Press::Frost(Topic::Club, Some(Frost::Dates(frost))),
             Press::Grow(crop()),
@@ -130,7 +128,7 @@ mod tests {
             Press::Meant(crop(), day),
             Press::Language(Topic::Club, "zh-Hant-TW".to_owned()),
         ];
-        for step in steps {
+        for step in Step::ALL {
             let label = Label::Overwintering;
             let key = JobKey { crop: crop(), step, label, season: 2026 };
             presses.push(Press::Job(key, JobAnswer::Undo));

@@ -20,7 +20,7 @@ const LONGEST_CALL: Duration = Duration::from_secs(20);
 
 /// The longest wait that the platform may ask for between two menus; what is asked to wait longer
 /// is left for the next start.
-const LONGEST_WAIT: Duration = Duration::from_secs(60);
+const LONGEST_WAIT: Duration = Duration::from_mins(1);
 
 impl Telegram {
     /// Sets the menus one after the other. What cannot be set is logged and left as it was: the

@@ -91,11 +91,12 @@ pub(super) fn refusal(error: &RequestError) -> Refusal {
         RequestError::RetryAfter(wait) => Refusal::Wait(wait.duration()),
         RequestError::MigrateToChatId(chat) => Refusal::Moved(chat.0),
         RequestError::Network(error) if error.is_connect() => Refusal::Offline,
-        RequestError::Network(_) | RequestError::Io(_) => Refusal::Transient,
         RequestError::InvalidJson { raw, .. } => of_unread_answer(raw),
         RequestError::Api(ApiError::Unknown(sentence)) => of_sentence(sentence),
         // A token that was taken back says nothing about the message.
-        RequestError::Api(ApiError::InvalidToken) => Refusal::Transient,
+        RequestError::Api(ApiError::InvalidToken)
+        | RequestError::Network(_)
+        | RequestError::Io(_) => Refusal::Transient,
         // The library shortens some sentences to their last word, in capitals.
         RequestError::Api(error) => of_sentence(&error.to_string()),
     }
@@ -154,7 +155,7 @@ pub(super) fn of_sentence(sentence: &str) -> Refusal {
     }
 }
 
-/// The seconds in "... retry after 7" or "flood_wait_7".
+/// The seconds in `… retry after 7` or `flood_wait_7`.
 fn told_wait(sentence: &str) -> Option<Duration> {
     let digits = |c: char| c.is_ascii_digit();
     let number = sentence.split(|c| !digits(c)).rfind(|part| !part.is_empty())?;

@@ -38,9 +38,15 @@ pub(super) fn explain(error: &RequestError, token: &str) -> String {
 }
 
 /// An error and its causes. The first sentence of a network error names the address.
-fn chain(error: &(dyn Error + 'static)) -> String {
-    let causes = std::iter::successors(Some(error), |error| error.source());
-    causes.map(ToString::to_string).collect::<Vec<_>>().join(": ")
+fn chain(error: &dyn Error) -> String {
+    let mut text = error.to_string();
+    let mut cause = error.source();
+    while let Some(error) = cause {
+        text.push_str(": ");
+        text.push_str(&error.to_string());
+        cause = error.source();
+    }
+    text
 }
 
 #[cfg(test)]

@@ -14,6 +14,7 @@ pub(super) struct Update {
 }
 
 #[derive(Debug, Deserialize)]
+#[expect(clippy::struct_field_names, reason = "the names are the platform's")]
 pub(super) struct Message {
     pub message_id: i32,
     pub message_thread_id: Option<i32>,

@@ -406,12 +406,18 @@ async fn what_was_sent_is_not_sent_again_when_the_store_fails_for_a_moment() {
     assert!(queue.end(row).is_some());
 }
 
+/// It must be possible to give the loop a task of its own.
+fn for_a_task<T: Send>(task: T) -> T {
+    task
+}
+
 #[tokio::test]
 async fn the_loop_sends_what_is_queued_and_ends_the_step_under_way_when_stopped() {
     let script = Script { takes: Duration::from_millis(300), ..Script::default() };
     let (queue, queued) = (Queue::default(), Notify::new());
     let stop = Notify::new();
     let run = run_sender(sender(), &queue, &script, Utc::now, &queued, stop.notified());
+    let run = for_a_task(run);
     let story = async {
         // The loop is idle now, and is woken.
         tokio::time::sleep(Duration::from_millis(50)).await;
