@@ -7,7 +7,8 @@ use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
-use super::frost_words::FrostReading;
+use super::frost_words::{FrostReading, read_frost};
+use super::understand::Intent;
 
 /// `/frost` with or without dates; without, it shows what holds and offers what can be done.
 pub(super) fn frost(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
@@ -72,13 +73,17 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
     if !desk.topic_allowed(topic) {
         return true;
     }
-    let reading = desk.tongue.understanding.read_frost(text);
+    let reading = read_frost(text, desk.tongue.understanding.phrases());
     let answer = match reading {
         FrostReading::NotUnderstood => return false,
         FrostReading::Impossible(written) => {
             let cannot = desk.say("frost-impossible", &args().text("written", &written));
             format!("{cannot} {}", how_to(desk, topic))
         }
+        FrostReading::OnlyFirst(first) => match known_last(desk, topic) {
+            Some(last) => return dates_came(desk, topic, last, first, None),
+            None => desk.say_key("frost-only-autumn"),
+        },
         FrostReading::Free => {
             keep(desk, topic, Some(Frost::Free), true);
             return true;
@@ -104,6 +109,13 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
 fn known_first(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {
     match current(desk, topic) {
         Some(Frost::Dates(dates)) => dates.stated_first(),
+        _ => None,
+    }
+}
+
+fn known_last(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {
+    match current(desk, topic) {
+        Some(Frost::Dates(dates)) => Some(dates.stated_last()),
         _ => None,
     }
 }
@@ -207,8 +219,8 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
 pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
     const LONGEST: usize = 200;
     // A question is a question, even while months are awaited.
-    let names_months = desk.tongue.understanding.names_a_month(text);
-    if !names_months {
+    let understood = desk.tongue.understanding.understand(text, desk.today);
+    if understood.intent != Intent::Unknown {
         return false;
     }
     let months: String = text.trim().chars().take(LONGEST).collect();

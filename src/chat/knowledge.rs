@@ -7,7 +7,7 @@ use crate::club::{LanguageTag, Settings, Units};
 use crate::wording::{Speech, Wording, WordingError};
 
 use super::sentences::Sentences;
-use super::understand::{Understanding, UnderstandingError};
+use super::understand::{Understanding, PhrasesError};
 
 /// The words of one language: names, questions and sentences.
 pub struct Tongue {
@@ -40,18 +40,26 @@ pub enum KnowledgeError {
     Wording(#[from] WordingError),
     /// The phrases.
     #[error(transparent)]
-    Understanding(#[from] UnderstandingError),
+    Understanding(#[from] PhrasesError),
     /// The sentences.
-    #[error("locales/{0}/phrases.toml: {1}")]
+    #[error("locales/{0}/sentences.toml: {1}")]
     Sentences(&'static str, String),
 }
 
-/// The languages that are built in: subtag, crops' names and phrases. Texts join in `wording`.
-const TONGUES: [(&str, &str, &str); 1] = [(
-    "en",
-    include_str!("../../locales/en/crops.toml"),
-    include_str!("../../locales/en/phrases.toml"),
-)];
+/// One built-in language; its texts join in `wording`.
+struct BuiltIn {
+    language: &'static str,
+    crops: &'static str,
+    phrases: &'static str,
+    sentences: &'static str,
+}
+
+const BUILT_IN: [BuiltIn; 1] = [BuiltIn {
+    language: "en",
+    crops: include_str!("../../locales/en/crops.toml"),
+    phrases: include_str!("../../locales/en/phrases.toml"),
+    sentences: include_str!("../../locales/en/sentences.toml"),
+}];
 
 impl Knowledge {
     /// Reads everything that is built into the program.
@@ -62,12 +70,12 @@ impl Knowledge {
         let catalogue = Catalogue::embedded()?;
         let wording = Wording::embedded()?;
         let mut tongues = Vec::new();
-        for (language, crops, phrases) in TONGUES {
-            let names = Arc::new(Names::from_toml(crops, &catalogue)?);
-            let understanding = Understanding::new(phrases, Arc::clone(&names))?;
-            let sentences =
-                Sentences::new(phrases).map_err(|what| KnowledgeError::Sentences(language, what))?;
-            tongues.push(Tongue { language, names, understanding, sentences });
+        for BuiltIn { language, crops, phrases, sentences } in BUILT_IN {
+            let names = Names::from_toml(crops, &catalogue)?;
+            let understanding = Understanding::new(phrases, names.clone())?;
+            let sentences = Sentences::new(sentences)
+                .map_err(|what| KnowledgeError::Sentences(language, what))?;
+            tongues.push(Tongue { language, names: Arc::new(names), understanding, sentences });
         }
         Ok(Self { catalogue, wording, tongues })
     }

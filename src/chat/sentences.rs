@@ -55,7 +55,7 @@ impl Request {
     }
 }
 
-/// The beginnings of sentences, per request, as `phrases.toml` lists them.
+/// The beginnings of sentences, per request, as `sentences.toml` lists them.
 #[derive(Debug, Deserialize)]
 struct Openings {
     sentences: Lists,
@@ -80,12 +80,12 @@ pub struct Sentences {
 }
 
 impl Sentences {
-    /// Reads the section `[sentences]` of a `phrases.toml`.
+    /// Reads a language's `sentences.toml`.
     ///
     /// # Errors
-    /// What is wrong with the section.
-    pub fn new(phrases: &str) -> Result<Self, String> {
-        let read: Openings = toml::from_str(phrases).map_err(|error| error.to_string())?;
+    /// What is wrong with it.
+    pub fn new(text: &str) -> Result<Self, String> {
+        let read: Openings = toml::from_str(text).map_err(|error| error.to_string())?;
         let lists = read.sentences;
         let mut openings: Vec<(String, Request)> = [
             (lists.grow, Request::Grow),

@@ -1,0 +1,157 @@
+//! The crops that a text names.
+
+use super::phrases::Phrases;
+use super::spelling::Spelling;
+use super::words::{Pause, Word};
+use crate::catalogue::{Meaning, Names};
+use crate::planning::CropId;
+
+/// What a stretch of words names.
+#[derive(Debug, Clone)]
+pub(crate) enum Named<'a> {
+    /// A crop, or a word that may mean several.
+    Known(&'a Meaning),
+    /// A slip of the pen that is equally near to these crops.
+    Between(Vec<CropId>),
+    /// Words that hold a crop's name without meaning the crop.
+    NoCrop,
+}
+
+/// Words `from..to` with what they name.
+#[derive(Debug, Clone)]
+pub(crate) struct Mention<'a> {
+    /// The first word.
+    pub from: usize,
+    /// The word after the last.
+    pub to: usize,
+    /// What they name.
+    pub named: Named<'a>,
+}
+
+/// Finds names: exact, in the other number, or with slips of the pen.
+#[derive(Debug)]
+pub(crate) struct NameFinder {
+    names: Names,
+    spelling: Spelling,
+}
+
+impl NameFinder {
+    /// Prepares the names.
+    pub fn new(names: Names) -> Self {
+        Self { spelling: Spelling::new(&names), names }
+    }
+
+    /// Up to three crops whose names are like `written`.
+    pub fn offered(&self, written: &str) -> Vec<CropId> {
+        self.spelling.offered(written)
+    }
+
+    /// The names in `words` in order, the longest at each place.
+    pub fn mentions(&self, words: &[Word], phrases: &Phrases) -> Vec<Mention<'_>> {
+        let mut mentions = Vec::new();
+        let mut at = 0;
+        while at < words.len() {
+            let mention = self.longest_at(words, at, phrases);
+            at = mention.as_ref().map_or(at + 1, |mention| mention.to);
+            mentions.extend(mention);
+        }
+        mentions
+    }
+
+    fn longest_at(&self, words: &[Word], at: usize, phrases: &Phrases) -> Option<Mention<'_>> {
+        let rest = words.get(at..)?;
+        for not_crop in &phrases.not_crops {
+            let spelt = rest.iter().map(|word| &word.plain).take(not_crop.len());
+            if not_crop.len() <= rest.len() && spelt.eq(not_crop) {
+                return Some(Mention { from: at, to: at + not_crop.len(), named: Named::NoCrop });
+            }
+        }
+        // A name does not reach over a comma or the end of a sentence.
+        let unbroken = rest.iter().position(|word| word.pause != Pause::None);
+        let longest = unbroken.map_or(rest.len(), |last| last + 1).min(self.names.longest_words());
+        (1..=longest).rev().find_map(|count| {
+            let named = self.named(rest.get(..count)?, phrases)?;
+            Some(Mention { from: at, to: at + count, named })
+        })
+    }
+
+    /// What exactly these words name, taken together.
+    pub fn named(&self, words: &[Word], phrases: &Phrases) -> Option<Named<'_>> {
+        let text = joined(words);
+        if let Some(meaning) = self.names.lookup(&text) {
+            return Some(Named::Known(meaning));
+        }
+        let last = words.last()?;
+        if phrases.is_ordinary(last) || last.has_digit() {
+            return None;
+        }
+        if let Some(meaning) = self.in_the_other_number(&text, last, phrases) {
+            return Some(Named::Known(meaning));
+        }
+        self.with_slips(&text, words, phrases)
+    }
+
+    /// A plural where the names hold the singular, or the other way round.
+    fn in_the_other_number(
+        &self,
+        text: &str,
+        last: &Word,
+        phrases: &Phrases,
+    ) -> Option<&Meaning> {
+        // "its" must not become a name by losing or gaining an ending.
+        if last.id.is_some() || last.plain.chars().count() < 3 {
+            return None;
+        }
+        phrases.plural_endings.iter().find_map(|(plural, singular)| {
+            let other = |from: &str, to: &str| {
+                let stem = text.strip_suffix(from)?;
+                self.names.lookup(&format!("{stem}{to}"))
+            };
+            other(plural, singular).or_else(|| other(singular, plural))
+        })
+    }
+
+    fn with_slips(&self, text: &str, words: &[Word], phrases: &Phrases) -> Option<Named<'_>> {
+        let strange = |word: &Word| phrases.is_strange(word);
+        if !words.iter().any(strange) || words.iter().any(Word::has_digit) {
+            return None;
+        }
+        let nearest = self.spelling.nearest(text, |name| match words {
+            [_] => true,
+            // Several words are near to a name of as many words, each near to its own.
+            _ => {
+                let parts: Vec<&str> = name.split(' ').collect();
+                parts.len() == words.len()
+                    && words.iter().zip(parts).all(|(word, part)| {
+                        word.plain == part || (strange(word) && word.plain.chars().count() >= 4)
+                    })
+            }
+        })?;
+        if nearest.rivals.is_empty() {
+            self.names.lookup(&nearest.name).map(Named::Known)
+        } else {
+            Some(Named::Between(nearest.rivals))
+        }
+    }
+}
+
+/// The plain forms with spaces between.
+pub(crate) fn joined(words: &[Word]) -> String {
+    join(words.iter().map(|word| word.plain.as_str()))
+}
+
+/// The words as they were written, with spaces between.
+pub(crate) fn as_written(words: &[Word]) -> String {
+    join(words.iter().map(|word| word.written.as_str()))
+}
+
+fn join<'a>(words: impl Iterator<Item = &'a str>) -> String {
+    let mut text = String::new();
+    for word in words {
+        if !text.is_empty() {
+            text.push(' ');
+        }
+        text.push_str(word);
+    }
+    text
+}

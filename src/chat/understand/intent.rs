@@ -1,0 +1,99 @@
+//! What a question wants to know.
+
+use super::Intent;
+use super::line::{ItemLine, Sort};
+use super::pattern::{Line, Pattern, matches_anywhere};
+use super::phrases::{IntentRule, Phrases, Rest};
+use crate::planning::{Kind, Step};
+
+/// The intent of the first rule that holds, or [`Intent::Unknown`].
+pub(crate) fn intent(line: &ItemLine, phrases: &Phrases) -> Intent {
+    let rule = phrases.intents.iter().find(|rule| holds(rule, line, phrases));
+    rule.map_or(Intent::Unknown, |rule| rule.is)
+}
+
+fn holds(rule: &IntentRule, line: &ItemLine, phrases: &Phrases) -> bool {
+    let rest = if line.has(Sort::Crops) { rule.with_crop } else { rule.without_crop };
+    if rest == Rest::Never || matches_anywhere(&rule.unless, line, 0..line.items.len()) {
+        return false;
+    }
+    (0..line.items.len()).any(|at| {
+        rule.patterns
+            .iter()
+            .filter_map(|pattern| pattern.shortest(line, at))
+            .any(|end| rest_is(rest, line, at, end, phrases))
+    })
+}
+
+fn rest_is(rest: Rest, line: &ItemLine, from: usize, end: usize, phrases: &Phrases) -> bool {
+    match rest {
+        Rest::Never => false,
+        Rest::Anything => true,
+        Rest::Known => (0..from).chain(end..line.items.len()).all(|at| is_known(line, at)),
+        Rest::Object if line.has(Sort::Crops) => object_may_be_the_crop(line, end, phrases),
+        Rest::Object => object_is_nothing(line, end, phrases),
+    }
+}
+
+/// Whether an item belongs to the talk of sowing: a phrase word, a figure, a date or a crop.
+fn is_known(line: &ItemLine, at: usize) -> bool {
+    match line.items.get(at).map(|item| item.sort) {
+        None | Some(Sort::Crops | Sort::Date) => true,
+        // Beside a crop an unknown name is only one more crop of a list.
+        Some(Sort::Unknown) => line.has(Sort::Crops),
+        Some(Sort::NoCrop) => false,
+        Some(Sort::Word) => {
+            line.plain_word(at).is_some_and(|word| word.id.is_some() || word.has_digit())
+        }
+    }
+}
+
+/// Up to the next crop or date, nothing strange is linked to it: "start the big yellow tomatoes"
+/// is about tomatoes, "start the meeting about tomatoes" is not.
+fn object_may_be_the_crop(line: &ItemLine, end: usize, phrases: &Phrases) -> bool {
+    let mut strange = false;
+    for at in end..line.items.len() {
+        match line.items.get(at).map(|item| item.sort) {
+            Some(Sort::NoCrop) => return false,
+            Some(Sort::Word) if strange && phrases.links.shortest(line, at).is_some() => {
+                return false;
+            }
+            Some(Sort::Word) => strange |= !is_known(line, at),
+            _ => return true,
+        }
+    }
+    true
+}
+
+/// Up to the next date or place there are only phrase words: "what can I sow now that the snow is
+/// gone", but not "what can I start a fire with now".
+fn object_is_nothing(line: &ItemLine, end: usize, phrases: &Phrases) -> bool {
+    for at in end..line.items.len() {
+        if line.items.get(at).is_some_and(|item| item.sort == Sort::Date)
+            || phrases.places.shortest(line, at).is_some()
+        {
+            return true;
+        }
+        if !is_known(line, at) {
+            return false;
+        }
+    }
+    true
+}
+
+/// The step whose phrase comes first in the question; at the same place the first of the list.
+pub(crate) fn step(line: &ItemLine, phrases: &Phrases) -> Option<Step> {
+    first_of(line, &phrases.steps)
+}
+
+/// The kind of crops that the question names: "which herbs".
+pub(crate) fn kind(line: &ItemLine, phrases: &Phrases) -> Option<Kind> {
+    first_of(line, &phrases.kinds)
+}
+
+fn first_of<T: Copy>(line: &ItemLine, lists: &[(T, Vec<Pattern>)]) -> Option<T> {
+    (0..line.items.len()).find_map(|at| {
+        let list = lists.iter().find(|(_, ps)| ps.iter().any(|p| p.shortest(line, at).is_some()));
+        list.map(|(is, _)| *is)
+    })
+}

@@ -1,0 +1,276 @@
+//! What a gardener's words mean: the crops, the step, the day and the question.
+//!
+//! The code knows no language. Every word it looks for stands in a language's `phrases.toml`
+//! (patterns of words, see [`pattern`]) and in its crop names. Nothing here fails on any text.
+//!
+//! A question is read in this order: its words; the names in it, the longest first; the dates
+//! among the words that remain; unknown names in a crop's place; then its intent, the first rule
+//! of the list that holds, and its step, the one named first.
+
+mod crops;
+mod dates;
+mod intent;
+mod line;
+mod list;
+mod pattern;
+mod phrases;
+mod spelling;
+mod unknown;
+mod words;
+
+#[cfg(test)]
+mod tests;
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use crate::catalogue::{AmbiguousWord, Catalogue, Meaning, Names};
+use crate::planning::{CropId, Kind, Step};
+use crops::{NameFinder, Named, as_written, joined};
+use dates::{dates_in, iso_date};
+use line::{Item, ItemLine, Sort};
+
+pub(super) use dates::{DateFound, When};
+pub(super) use line::{WordLine, figures};
+pub(super) use pattern::matches_anywhere;
+pub(super) use words::{Pause, Word, split};
+
+pub use phrases::{Phrases, PhrasesError};
+
+/// How many characters of a question are read; what stands behind them is not looked at.
+pub const QUESTION_CHARACTERS: usize = 400;
+
+/// How many characters of a list of crops are read: enough for a hundred names.
+pub const LIST_CHARACTERS: usize = 2_000;
+
+/// What a question is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Intent {
+    /// Whether to start a crop, or take another step with it, on a day.
+    CanStart,
+    /// When a step is due.
+    When,
+    /// What there is to start or do.
+    WhatNow,
+    /// How it is sown: depth, warmth, light, spacing, days to come up.
+    How,
+    /// Whether or when it gives a harvest.
+    WillItRipen,
+    /// What the bot can do; also a bare greeting.
+    Help,
+    /// Anything else. The crops that were named are kept.
+    Unknown,
+}
+
+/// A name in a crop's place that the catalogue does not know.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct UnknownName {
+    /// As it was written.
+    pub written: String,
+    /// Up to three crops whose names are near, the nearest first.
+    pub near: Vec<CropId>,
+}
+
+/// What was understood of a question.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Understood {
+    /// What it is about.
+    pub intent: Intent,
+    /// The crops it names, in its order, each once.
+    pub crops: Vec<CropId>,
+    /// The step it names, if any. "Plant" without a place names none.
+    pub step: Option<Step>,
+    /// The day it is about; today where it names none.
+    pub on: NaiveDate,
+    /// Words that may mean several crops.
+    pub ambiguous: Vec<AmbiguousWord>,
+    /// Names that are no crop's, or equally near to several.
+    pub unknown_words: Vec<UnknownName>,
+    /// The kind of crops it is limited to, as in "which herbs"; only where it names no crop.
+    pub kind: Option<Kind>,
+    /// Whether it names a day, "now" included.
+    pub date_given: bool,
+}
+
+/// What was understood of a list of crops.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct CropList {
+    /// The crops, in the order of the list, each once.
+    pub found: Vec<CropId>,
+    /// Words that may mean several crops.
+    pub ambiguous: Vec<AmbiguousWord>,
+    /// Pieces that are no crop's name, each with the names to offer for it.
+    pub unknown: Vec<UnknownName>,
+}
+
+impl CropList {
+    fn add_meaning(&mut self, meaning: &Meaning) {
+        match meaning {
+            Meaning::Crop(id) if !self.found.contains(id) => self.found.push(id.clone()),
+            Meaning::Ambiguous(word) if self.ambiguous.iter().all(|w| w.means != word.means) => {
+                self.ambiguous.push(word.clone());
+            }
+            _ => {}
+        }
+    }
+
+    fn add_unknown(&mut self, name: UnknownName) {
+        if !self.unknown.contains(&name) {
+            self.unknown.push(name);
+        }
+    }
+}
+
+/// Understands one language: its phrases and its names of crops.
+#[derive(Debug)]
+pub struct Understanding {
+    phrases: Phrases,
+    names: NameFinder,
+}
+
+impl Understanding {
+    /// Builds the understanding of a language from the text of its `phrases.toml` and its names.
+    ///
+    /// # Errors
+    /// A [`PhrasesError`] that says where the phrase list is wrong.
+    pub fn new(phrases: &str, names: Names) -> Result<Self, PhrasesError> {
+        Ok(Self { phrases: Phrases::parse(phrases)?, names: NameFinder::new(names) })
+    }
+
+    /// The understanding of English, which is built into the program.
+    ///
+    /// ```
+    /// use sowbell::catalogue::Catalogue;
+    /// use sowbell::chat::understand::{Intent, Understanding};
+    /// let english = Understanding::english(&Catalogue::embedded()?)?;
+    /// let today = chrono::NaiveDate::from_ymd_opt(2026, 4, 15).ok_or("a date")?;
+    /// let understood = english.understand("can i start my cukes in 2 weeks?", today);
+    /// assert_eq!(understood.intent, Intent::CanStart);
+    /// assert_eq!(understood.crops[0].as_str(), "cucumber");
+    /// assert_eq!(understood.on.to_string(), "2026-04-29");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    ///
+    /// # Errors
+    /// A [`PhrasesError`] that says where the phrase list or the list of names is wrong.
+    pub fn english(catalogue: &Catalogue) -> Result<Self, PhrasesError> {
+        let phrases = include_str!("../../../locales/en/phrases.toml");
+        Self::new(phrases, Names::english(catalogue)?)
+    }
+
+    /// The compiled phrases, as [`crate::chat::frost_words::read_frost`] needs them.
+    #[must_use]
+    pub fn phrases(&self) -> &Phrases {
+        &self.phrases
+    }
+
+    /// What a question means on the day `today`.
+    ///
+    /// Where several days are named, "now" and "today" come before the others, then the first
+    /// one; a day that is said to be a frost's ("my last frost is May 15") is left out.
+    #[must_use]
+    pub fn understand(&self, text: &str, today: NaiveDate) -> Understood {
+        let mut words = self.words(text, QUESTION_CHARACTERS);
+        let mentions = self.names.mentions(&words, &self.phrases);
+        let mut named = vec![false; words.len()];
+        for mention in &mentions {
+            named.iter_mut().take(mention.to).skip(mention.from).for_each(|word| *word = true);
+        }
+        for (word, named) in words.iter_mut().zip(&named) {
+            if !named && let Some(id) = self.phrases.corrected(word) {
+                word.id = Some(id);
+            }
+        }
+        let dates = self.phrases.dates_in(&words, |at| named.get(at) == Some(&false));
+        let mut stretches: Vec<Item> = dates
+            .iter()
+            .map(|date| Item { sort: Sort::Date, from: date.from, to: date.to })
+            .chain(mentions.iter().map(|m| Item { sort: sort(&m.named), from: m.from, to: m.to }))
+            .collect();
+        stretches.sort_by_key(|item| item.from);
+        let mut line = ItemLine::new(&words, &stretches);
+        unknown::mark_unknown_names(&mut line, &self.phrases);
+
+        let mut list = CropList::default();
+        for mention in &mentions {
+            let words = words.get(mention.from..mention.to).unwrap_or_default();
+            match &mention.named {
+                Named::Known(meaning) => list.add_meaning(meaning),
+                Named::Between(near) => {
+                    list.add_unknown(UnknownName { written: as_written(words), near: near.clone() });
+                }
+                Named::NoCrop => {}
+            }
+        }
+        for item in line.items.iter().filter(|item| item.sort == Sort::Unknown) {
+            let words = words.get(item.from..item.to).unwrap_or_default();
+            // A slip between two crops is on the list already.
+            if mentions.iter().all(|mention| mention.from != item.from) {
+                let near = self.names.offered(&joined(words));
+                list.add_unknown(UnknownName { written: as_written(words), near });
+            }
+        }
+        line.join_lists(&self.phrases);
+        let date = self.day_meant(&dates, &words, today);
+        Understood {
+            intent: intent::intent(&line, &self.phrases),
+            step: intent::step(&line, &self.phrases),
+            on: date.unwrap_or(today),
+            kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
+            date_given: date.is_some(),
+            crops: list.found,
+            ambiguous: list.ambiguous,
+            unknown_words: list.unknown,
+        }
+    }
+
+    /// The crops of a list such as "tomato, basil and pole beans".
+    ///
+    /// Each piece between commas, "and" or line ends must be a crop's name; one that is not is
+    /// unknown and comes with the names to offer for it.
+    #[must_use]
+    pub fn crops_in(&self, text: &str) -> CropList {
+        list::read(&self.words(text, LIST_CHARACTERS), &self.names, &self.phrases)
+    }
+
+    fn words(&self, text: &str, characters: usize) -> Vec<Word> {
+        let mut words = split(text, characters);
+        self.phrases.recognise(&mut words);
+        words
+    }
+
+    fn day_meant(&self, dates: &[DateFound], words: &[Word], today: NaiveDate) -> Option<NaiveDate> {
+        if dates.iter().any(|date| date.when == When::Today) {
+            return Some(today);
+        }
+        let of_frost = |date: &&DateFound| {
+            let before = words.iter().take(date.from).skip(date.from.saturating_sub(3));
+            let mut ids = before.filter_map(|word| word.id);
+            ids.any(|id| self.phrases.frost.words.contains(&id))
+        };
+        let asked = dates.iter().filter(|date| !of_frost(date));
+        asked.filter_map(|date| date.when.counted_from(today)).next()
+    }
+}
+
+impl Phrases {
+    /// The dates among the words for which `free` holds.
+    pub(crate) fn dates_in(
+        &self,
+        words: &[Word],
+        free: impl Fn(usize) -> bool,
+    ) -> Vec<DateFound> {
+        let line = WordLine { words, calendar: &self.calendar };
+        let iso = |at: usize| iso_date(&words.get(at)?.plain);
+        dates_in(&line, words.len(), &self.dates, free, iso)
+    }
+}
+
+fn sort(named: &Named<'_>) -> Sort {
+    match named {
+        Named::Known(_) => Sort::Crops,
+        Named::Between(_) => Sort::Unknown,
+        Named::NoCrop => Sort::NoCrop,
+    }
+}

@@ -1,0 +1,332 @@
+//! How people ask, compiled from a language's `phrases.toml`.
+
+use std::collections::{HashMap, HashSet};
+
+use serde::Deserialize;
+
+use super::Intent;
+use super::dates::{DatePhrase, Reading};
+use super::pattern::{Compiler, Pattern};
+use super::spelling::slip_of;
+use super::words::Word;
+use crate::catalogue::{CatalogueError, normalise};
+use crate::planning::{Kind, Step};
+
+/// What is wrong with a phrase list.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum PhrasesError {
+    /// It is not the TOML that is expected; the text names line and column.
+    #[error("the phrase list cannot be read: {0}")]
+    Form(String),
+    /// A pattern is not well written.
+    #[error("the phrase list has a mistake in '{pattern}': {reason}")]
+    Pattern {
+        /// The pattern.
+        pattern: String,
+        /// What is wrong with it.
+        reason: String,
+    },
+    /// The names of the crops are wrong.
+    #[error(transparent)]
+    Names(#[from] CatalogueError),
+}
+
+/// What the words of a question besides a rule's pattern may be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Rest {
+    /// The rule does not hold.
+    Never,
+    /// Only words that the phrase lists know, dates and crops.
+    Known,
+    /// What the pattern's verb is about is a crop, or nothing: not "start my car".
+    Object,
+    /// Anything.
+    Anything,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawPhrases {
+    classes: Vec<RawClass>,
+    small_words: String,
+    ordinary_words: String,
+    names: RawNames,
+    calendar: RawCalendar,
+    dates: Vec<RawDate>,
+    kinds: Vec<RawKind>,
+    steps: Vec<RawStep>,
+    intents: Vec<RawIntent>,
+    frost: RawFrost,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawClass {
+    name: String,
+    ways: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawNames {
+    plural_endings: Vec<(String, String)>,
+    and: String,
+    before: String,
+    inside: String,
+    asked_after: Vec<String>,
+    not_crops: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawCalendar {
+    months: Vec<String>,
+    weekdays: Vec<String>,
+    units: Vec<String>,
+    unclear: String,
+    numbers: HashMap<String, u32>,
+    day_endings: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawDate {
+    read_as: Reading,
+    patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawKind {
+    is: Kind,
+    patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawStep {
+    is: Step,
+    patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawIntent {
+    is: Intent,
+    with_crop: Rest,
+    without_crop: Rest,
+    #[serde(default)]
+    unless: Vec<String>,
+    patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawFrost {
+    words: String,
+    last: Vec<String>,
+    first: Vec<String>,
+    free: Vec<String>,
+    average: Vec<String>,
+    trusted: Vec<String>,
+}
+
+/// A rule that gives a question its intent; the first that holds does.
+#[derive(Debug)]
+pub(crate) struct IntentRule {
+    pub is: Intent,
+    pub with_crop: Rest,
+    pub without_crop: Rest,
+    pub unless: Vec<Pattern>,
+    pub patterns: Vec<Pattern>,
+}
+
+/// The words around frost dates.
+#[derive(Debug)]
+pub(crate) struct FrostPhrases {
+    /// "frost", "freeze": a date after one of them is a frost date.
+    pub words: HashSet<u32>,
+    pub last: Vec<Pattern>,
+    pub first: Vec<Pattern>,
+    pub free: Vec<Pattern>,
+    pub average: Vec<Pattern>,
+    pub trusted: Vec<Pattern>,
+}
+
+/// Names of months and so on, by the number of the word.
+#[derive(Debug, Default)]
+pub(crate) struct Calendar {
+    pub months: HashMap<u32, u32>,
+    pub weekdays: HashMap<u32, u32>,
+    pub units: HashMap<u32, u32>,
+    pub numbers: HashMap<u32, u32>,
+    pub unclear: HashSet<u32>,
+    pub day_endings: Vec<String>,
+}
+
+/// A language's way of asking, compiled from its `phrases.toml`.
+#[derive(Debug)]
+pub struct Phrases {
+    ids: HashMap<String, u32>,
+    ordinary: HashSet<String>,
+    pub(crate) calendar: Calendar,
+    pub(crate) dates: Vec<DatePhrase>,
+    pub(crate) kinds: Vec<(Kind, Vec<Pattern>)>,
+    pub(crate) steps: Vec<(Step, Vec<Pattern>)>,
+    pub(crate) intents: Vec<IntentRule>,
+    pub(crate) frost: FrostPhrases,
+    pub(crate) plural_endings: Vec<(String, String)>,
+    pub(crate) and: HashSet<u32>,
+    pub(crate) before_names: HashSet<u32>,
+    inside_names: HashSet<String>,
+    pub(crate) places: Pattern,
+    pub(crate) links: Pattern,
+    pub(crate) asked_after: Vec<Pattern>,
+    pub(crate) not_crops: Vec<Vec<String>>,
+}
+
+impl Phrases {
+    /// Compiles the text of a `phrases.toml`.
+    ///
+    /// # Errors
+    /// A [`PhrasesError`] that names the line, or the pattern with what is wrong in it.
+    pub fn parse(text: &str) -> Result<Self, PhrasesError> {
+        let raw: RawPhrases =
+            toml::from_str(text).map_err(|error| PhrasesError::Form(error.to_string()))?;
+        let mut of = Compiler::default();
+        for RawClass { name, ways } in &raw.classes {
+            of.class(name, ways).map_err(|reason| PhrasesError::Pattern {
+                pattern: format!("@{name}"),
+                reason,
+            })?;
+        }
+        let calendar = calendar(&raw.calendar, &mut of);
+        let frost = frost(&raw.frost, &mut of)?;
+        ids_of(&raw.small_words, &mut of);
+        let and = ids_of(&raw.names.and, &mut of);
+        let before_names = ids_of(&raw.names.before, &mut of);
+        let mut dates = Vec::new();
+        for date in &raw.dates {
+            let patterns = compile(&date.patterns, &mut of)?;
+            dates.push(DatePhrase { reading: date.read_as, patterns });
+        }
+        let mut kinds = Vec::new();
+        for kind in &raw.kinds {
+            kinds.push((kind.is, compile(&kind.patterns, &mut of)?));
+        }
+        let mut steps = Vec::new();
+        for step in &raw.steps {
+            steps.push((step.is, compile(&step.patterns, &mut of)?));
+        }
+        let mut intents = Vec::new();
+        for rule in &raw.intents {
+            intents.push(IntentRule {
+                is: rule.is,
+                with_crop: rule.with_crop,
+                without_crop: rule.without_crop,
+                unless: compile(&rule.unless, &mut of)?,
+                patterns: compile(&rule.patterns, &mut of)?,
+            });
+        }
+        let not_crops = raw.names.not_crops.iter().map(|p| plain_words(p)).collect();
+        Ok(Self {
+            calendar,
+            dates,
+            kinds,
+            steps,
+            intents,
+            frost,
+            and,
+            before_names,
+            places: one("@place", &mut of)?,
+            links: one("@link", &mut of)?,
+            asked_after: compile(&raw.names.asked_after, &mut of)?,
+            not_crops,
+            inside_names: plain_words(&raw.names.inside).into_iter().collect(),
+            ordinary: plain_words(&raw.ordinary_words).into_iter().collect(),
+            plural_endings: raw.names.plural_endings,
+            ids: of.into_ids(),
+        })
+    }
+
+    /// Gives the words that the phrases know their numbers.
+    pub(crate) fn recognise(&self, words: &mut [Word]) {
+        for word in words {
+            word.id = self.ids.get(&word.plain).copied();
+        }
+    }
+
+    /// The number of the one phrase word that `word` is a slip of.
+    pub(crate) fn corrected(&self, word: &Word) -> Option<u32> {
+        if word.id.is_some() || word.has_digit() || self.is_ordinary(word) {
+            return None;
+        }
+        let mut meant = self.ids.iter().filter(|(known, _)| slip_of(&word.plain, known));
+        let (_, id) = meant.next()?;
+        meant.next().is_none().then_some(*id)
+    }
+
+    /// Whether `word` is on the list of words that are never read as a crop's name misspelt.
+    pub(crate) fn is_ordinary(&self, word: &Word) -> bool {
+        self.ordinary.contains(&word.plain)
+    }
+
+    /// Whether `word` may stand inside an unknown name, though not begin one: "fruit", "flower".
+    pub(crate) fn may_continue_a_name(&self, word: &Word) -> bool {
+        self.inside_names.contains(&word.plain)
+    }
+
+    /// Whether `word` is neither a phrase word nor an ordinary one nor a number.
+    pub(crate) fn is_strange(&self, word: &Word) -> bool {
+        word.id.is_none() && !word.has_digit() && !self.is_ordinary(word)
+    }
+}
+
+fn one(text: &str, of: &mut Compiler) -> Result<Pattern, PhrasesError> {
+    of.pattern(text).map_err(|reason| PhrasesError::Pattern { pattern: text.to_owned(), reason })
+}
+
+fn compile(texts: &[String], of: &mut Compiler) -> Result<Vec<Pattern>, PhrasesError> {
+    texts.iter().map(|text| one(text, of)).collect()
+}
+
+fn plain_words(list: &str) -> Vec<String> {
+    normalise(list).split_whitespace().map(str::to_owned).collect()
+}
+
+fn ids_of(list: &str, of: &mut Compiler) -> HashSet<u32> {
+    plain_words(list).iter().map(|word| of.id(word)).collect()
+}
+
+fn numbered(lists: &[String], from: u32, of: &mut Compiler) -> HashMap<u32, u32> {
+    let mut numbers = HashMap::new();
+    for (value, list) in (from..).zip(lists) {
+        for id in ids_of(list, of) {
+            numbers.insert(id, value);
+        }
+    }
+    numbers
+}
+
+fn calendar(raw: &RawCalendar, of: &mut Compiler) -> Calendar {
+    Calendar {
+        months: numbered(&raw.months, 1, of),
+        weekdays: numbered(&raw.weekdays, 0, of),
+        units: numbered(&raw.units, 0, of),
+        numbers: raw.numbers.iter().map(|(word, value)| (of.id(&normalise(word)), *value)).collect(),
+        unclear: ids_of(&raw.unclear, of),
+        day_endings: plain_words(&raw.day_endings),
+    }
+}
+
+fn frost(raw: &RawFrost, of: &mut Compiler) -> Result<FrostPhrases, PhrasesError> {
+    Ok(FrostPhrases {
+        words: ids_of(&raw.words, of),
+        last: compile(&raw.last, of)?,
+        first: compile(&raw.first, of)?,
+        free: compile(&raw.free, of)?,
+        average: compile(&raw.average, of)?,
+        trusted: compile(&raw.trusted, of)?,
+    })
+}

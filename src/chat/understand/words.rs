@@ -1,0 +1,134 @@
+//! A text as words, with what people put between them.
+
+use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::char::is_combining_mark;
+
+use crate::catalogue::normalise;
+
+/// What stands between a word and the next one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Pause {
+    /// Nothing but space.
+    None,
+    /// A comma, a dash or another mark inside a sentence.
+    Clause,
+    /// The end of a sentence or a line.
+    Sentence,
+}
+
+/// One word of a text.
+#[derive(Debug, Clone)]
+pub(crate) struct Word {
+    /// As it was written.
+    pub written: String,
+    /// In the plain form of the word lists: lower case, no accents, no apostrophes.
+    pub plain: String,
+    /// The pause after it.
+    pub pause: Pause,
+    /// Its number in the vocabulary of the phrases, where it has one.
+    pub id: Option<u32>,
+}
+
+impl Word {
+    /// Whether it holds a digit: numbers are neither crop names nor slips of the pen.
+    pub fn has_digit(&self) -> bool {
+        self.plain.bytes().any(|b| b.is_ascii_digit())
+    }
+}
+
+/// Splits the first `limit` characters of `text` into words.
+///
+/// A hyphen separates words ("pole-beans") except between numbers, where it belongs to a date
+/// ("2026-05-01"); a slash between digits stays too, so that "5/1" is one word that nothing reads.
+pub(crate) fn split(text: &str, limit: usize) -> Vec<Word> {
+    let text: Vec<char> = text.chars().take(limit).nfc().collect();
+    let mut words: Vec<Word> = Vec::new();
+    let mut chunk = String::new();
+    for (at, &letter) in text.iter().enumerate() {
+        if belongs_to_a_word(letter) {
+            chunk.push(letter);
+            continue;
+        }
+        let after_number = chunk.bytes().all(|b| b.is_ascii_digit());
+        push_chunk(&mut words, &chunk);
+        chunk.clear();
+        let following = text.iter().skip(at + 1);
+        let before_number = || {
+            following.clone().find(|c| !c.is_whitespace()).is_some_and(char::is_ascii_digit)
+        };
+        let pause = match letter {
+            // "Oct. 5" and "5. Oktober" do not end a sentence.
+            '.' if after_number || before_number() => Pause::None,
+            '.' | '!' | '?' | '\n' | '\r' | '\u{2028}' | '\u{2029}' => Pause::Sentence,
+            ',' | ';' | ':' | '&' | '+' | '(' | ')' | '–' | '—' | '•' | '|' => Pause::Clause,
+            _ => Pause::None,
+        };
+        if let Some(last) = words.last_mut() {
+            last.pause = last.pause.max(pause);
+        }
+    }
+    push_chunk(&mut words, &chunk);
+    words
+}
+
+fn belongs_to_a_word(letter: char) -> bool {
+    letter.is_alphanumeric()
+        || is_combining_mark(letter)
+        || matches!(letter, '\'' | '’' | '‘' | 'ʼ' | '`' | '´' | '-' | '‐' | '‑' | '_' | '/')
+}
+
+fn push_chunk(words: &mut Vec<Word>, chunk: &str) {
+    let chunk = chunk.trim_matches(|c: char| matches!(c, '-' | '_' | '/' | '\'' | '’' | '‘' | '`'));
+    if chunk.is_empty() {
+        return;
+    }
+    let numeric = chunk.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'-' | b'/'));
+    if numeric {
+        words.push(word(chunk, chunk));
+        return;
+    }
+    for part in chunk.split(['-', '‐', '‑', '_', '/']) {
+        let plain = normalise(part);
+        // A letter may normalise to several words in some scripts; each is looked up alone.
+        for plain in plain.split_whitespace() {
+            words.push(word(part, plain));
+        }
+    }
+}
+
+fn word(written: &str, plain: &str) -> Word {
+    Word { written: written.to_owned(), plain: plain.to_owned(), pause: Pause::None, id: None }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn plain(text: &str) -> Vec<String> {
+        split(text, 400).into_iter().map(|word| word.plain).collect()
+    }
+
+    #[test]
+    fn hyphens_separate_words_but_not_numbers() {
+        assert_eq!(plain("pole-beans on 2026-05-01"), ["pole", "beans", "on", "2026-05-01"]);
+        assert_eq!(plain("15-Oct, 5/1"), ["15", "oct", "5/1"]);
+    }
+
+    #[test]
+    fn accents_and_apostrophes_are_dropped() {
+        assert_eq!(plain("Jalapeño lady’s"), ["jalapeno", "ladys"]);
+    }
+
+    #[test]
+    fn pauses_are_kept() {
+        let pauses: Vec<Pause> =
+            split("tomato, basil & dill. Oct. 5\nnow", 400).iter().map(|w| w.pause).collect();
+        use Pause::{Clause, None, Sentence};
+        assert_eq!(pauses, [Clause, Clause, Sentence, None, Sentence, None]);
+    }
+
+    #[test]
+    fn only_the_beginning_is_read() {
+        assert_eq!(split(&"a ".repeat(10_000), 400).len(), 200);
+    }
+}
