@@ -41,7 +41,8 @@ async fn the_clubs_zone_moves_those_who_inherit_it() {
     let bench = bench().await;
     let now = at("2026-04-10T12:00:00Z");
     let open = Change::OpenClub { title: "Elm Row".to_owned() };
-    let club = bench.keep(&group(9, -5), &[open.clone()], now).await.unwrap().club.unwrap().id;
+    let club =
+        bench.keep(&group(9, -5), std::slice::from_ref(&open), now).await.unwrap().club.unwrap().id;
     let heir = bench.member(7, now).await.unwrap();
     let settled = bench.member(8, now).await.unwrap();
     let stranger = bench.member(9, now).await.unwrap();
@@ -119,7 +120,7 @@ async fn a_date_has_one_reminder() {
     let now = at("2026-04-10T07:00:00Z");
     let member = bench.member(7, now - TimeDelta::days(1)).await.unwrap();
     let first = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
-    bench.store.keep_mornings(&[first.clone()], now).await.unwrap();
+    bench.store.keep_mornings(std::slice::from_ref(&first), now).await.unwrap();
     let mut again = morning(member, 7, "2026-04-10", &["beet.so.s.2026"]);
     again.next = now + TimeDelta::hours(30);
     bench.store.keep_mornings(&[again.clone()], now).await.unwrap();

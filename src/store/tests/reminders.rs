@@ -52,7 +52,7 @@ async fn a_change_cancels_the_reminder_that_waits_and_the_morning_is_made_again(
         let both = ["beet.so.s.2026 2026-04-10", "pea.so.s.2026 2026-04-10"];
         assert_eq!(named(&bench).await, both);
         let now = at("2026-04-10T07:00:05Z");
-        bench.keep(&private(7), &[change.clone()], now).await.unwrap();
+        bench.keep(&private(7), std::slice::from_ref(&change), now).await.unwrap();
         assert_eq!(bench.outcome(row).await.as_deref(), Some("cancelled"), "{change:?}");
         assert_eq!(bench.next_reminder(member).await, Some(now), "{change:?}");
         // What it would have named was not named: yesterday's reminder was the last that did.
