@@ -113,7 +113,8 @@ fn has_code(error: &sqlx::Error, primary: i32) -> bool {
 /// All migrations in one locked transaction, so that two processes do not both make the tables.
 async fn bring_up_to_date(writer: &SqlitePool) -> Result<()> {
     let mut transaction = writer.begin_with("BEGIN IMMEDIATE").await?;
-    MIGRATIONS.run(&mut *transaction).await?;
+    // `run` would do the same, but its future is not `Send`.
+    MIGRATIONS.run_direct(None, &mut *transaction, false).await?;
     Ok(transaction.commit().await?)
 }
 

@@ -151,6 +151,44 @@ async fn two_programs_on_one_file_take_turns() {
     assert_eq!(stores[1].waiting(now, &[], 100).await.expect("the queue").len(), 8);
 }
 
+#[tokio::test(flavor = "multi_thread", worker_threads = 4)]
+async fn several_programs_make_the_same_file_at_once() {
+    for _ in 0..10 {
+        let folder = tempfile::tempdir().expect("a folder");
+        let url = format!("sqlite:{}", folder.path().join("club.db").display());
+        let open = |url: String| tokio::spawn(async move { Store::open(&url).await });
+        let opening: Vec<_> = (0..4).map(|_| open(url.clone())).collect();
+        for store in opening {
+            store.await.expect("no panic").expect("a store").close().await;
+        }
+    }
+}
+
+/// The app spawns tasks that call these, so their futures must be `Send`; this only has to compile.
+#[tokio::test]
+async fn every_verb_may_be_called_from_a_spawned_task() {
+    async fn all(store: Store) -> Result<(), StoreError> {
+        let (now, incoming) = (at("2026-04-10T06:00:00Z"), private(7));
+        let mut work = store.begin().await?;
+        work.mark_seen(UpdateKey { bot: 1, update: 1 }, now).await?;
+        work.savepoint().await?;
+        let facts = work.facts(&incoming, Some("token"), now).await?;
+        work.apply(&facts, &incoming, &Change::LeaveClub, now).await?;
+        work.release().await?;
+        work.members_due(now, 5).await?;
+        work.keep_mornings(&[], now).await?;
+        work.commit().await?;
+        store.members_due(now, 5).await?;
+        store.keep_mornings(&[], now).await?;
+        store.settle_many(&[], now).await?;
+        store.waiting(now, &[], 5).await?;
+        store.prune(now).await?;
+        Ok(())
+    }
+    let bench = bench().await;
+    tokio::spawn(all(bench.store.clone())).await.expect("no panic").expect("no error");
+}
+
 #[tokio::test]
 async fn instants_compare_as_text_in_their_order() {
     let bench = bench().await;
