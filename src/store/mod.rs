@@ -1,6 +1,6 @@
 //! All SQL: what is kept, in the domain's verbs.
 //!
-//! SQLite is the engine; texts use `$1` placeholders and nothing that PostgreSQL lacks, and every
+//! `SQLite` is the engine; texts use `$1` placeholders and nothing that `PostgreSQL` lacks, and every
 //! instant and date is bound from Rust.
 //!
 //! One connection writes and a few read. A [`Work`] is a writing transaction: what an update

@@ -100,12 +100,12 @@ async fn open_writer(options: &SqliteConnectOptions) -> Result<SqlitePool> {
     }
 }
 
-/// Whether SQLite answered with this primary result code: 5 is "busy", 14 "cannot open". The low
+/// Whether `SQLite` answered with this primary result code: 5 is "busy", 14 "cannot open". The low
 /// byte of an extended code is its primary code.
 fn has_code(error: &sqlx::Error, primary: i32) -> bool {
     error
         .as_database_error()
-        .and_then(|answer| answer.code())
+        .and_then(sqlx::error::DatabaseError::code)
         .and_then(|code| code.parse::<i32>().ok())
         .is_some_and(|code| code & 0xff == primary)
 }
@@ -113,7 +113,8 @@ fn has_code(error: &sqlx::Error, primary: i32) -> bool {
 /// All migrations in one locked transaction, so that two processes do not both make the tables.
 async fn bring_up_to_date(writer: &SqlitePool) -> Result<()> {
     let mut transaction = writer.begin_with("BEGIN IMMEDIATE").await?;
-    MIGRATIONS.run(&mut *transaction).await?;
+    // `run` would do the same, but its future is not `Send`.
+    MIGRATIONS.run_direct(None, &mut *transaction, false).await?;
     Ok(transaction.commit().await?)
 }
 

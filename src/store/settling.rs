@@ -41,12 +41,14 @@ impl Store {
     /// # Errors
     /// [`super::StoreError::Database`] and [`super::StoreError::Corrupt`].
     pub async fn expire(&self, now: DateTime<Utc>) -> Result<usize> {
-        let passed: Vec<i64> = sqlx::query_scalar(
-            "SELECT id FROM outgoing WHERE outcome IS NULL AND expires_at <= $1 ORDER BY id DESC",
+        let mut passed: Vec<i64> = sqlx::query_scalar(
+            "SELECT id FROM outgoing WHERE outcome IS NULL AND expires_at <= $1",
         )
         .bind(now)
         .fetch_all(&self.reader)
         .await?;
+        // The latest first, so that each reminder gives back the naming that stood before it.
+        passed.sort_unstable_by(|a, b| b.cmp(a));
         for some in passed.chunks(200) {
             let ends: Vec<_> = some.iter().map(|id| (*id, SendEnd::Expired)).collect();
             self.settle_many(&ends, now).await?;
