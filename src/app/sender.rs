@@ -26,6 +26,9 @@ const MOST_AT_ONCE: usize = 16;
 /// The longest pause before a try is repeated.
 const LONGEST_BACKOFF: TimeDelta = TimeDelta::seconds(60);
 
+/// The longest wait that the platform may ask for; more than that is taken for a slip.
+const LONGEST_WAIT: TimeDelta = TimeDelta::days(7);
+
 /// When so many chats are told to wait within [`LIMITED_TOGETHER`], everybody waits.
 const SEVERAL_CHATS: usize = 3;
 
@@ -95,8 +98,7 @@ impl Sender {
         }
         let held = self.held(now);
         let except: Vec<i64> = held.keys().copied().collect();
-        let limit = i64::try_from(room).unwrap_or(i64::MAX);
-        let rows = one_a_chat(outbox.waiting(now, &except, limit).await?);
+        let rows = self.sendable(outbox.waiting(now, &except, room).await?);
         if rows.is_empty() {
             let wake = outbox.next_wake(now).await?;
             return Ok(rest(now, wake, held.into_values().min()));
@@ -129,12 +131,35 @@ impl Sender {
         Ok(SenderStep::Again)
     }
 
+    /// Settles what is not settled yet. Where one end cannot be kept, the others are all the same.
     async fn settle(&mut self, outbox: &impl Outbox, now: DateTime<Utc>) -> Result<(), StoreError> {
-        if !self.unsettled.is_empty() {
-            outbox.settle_many(&self.unsettled, now).await?;
-            self.unsettled.clear();
+        if self.unsettled.is_empty() {
+            return Ok(());
         }
-        Ok(())
+        let Err(error) = outbox.settle_many(&self.unsettled, now).await else {
+            self.unsettled.clear();
+            return Ok(());
+        };
+        let mut left = Vec::new();
+        for end in &self.unsettled {
+            if let Err(error) = outbox.settle_many(std::slice::from_ref(end), now).await {
+                tracing::error!(id = end.0, %error, "how a message ended cannot be kept");
+                left.push(end.clone());
+            }
+        }
+        let some_were_kept = left.len() < self.unsettled.len();
+        self.unsettled = left;
+        // With a single end that fails alone, the next question shows whether the store works.
+        if some_were_kept || self.unsettled.len() == 1 { Ok(()) } else { Err(error) }
+    }
+
+    /// Keeps the first row of each chat, since two messages under way to one chat could change
+    /// places, and none that was sent but could not be settled.
+    fn sendable(&self, rows: Vec<Queued>) -> Vec<Queued> {
+        let mut chats = BTreeSet::new();
+        let settled = |row: &Queued| self.unsettled.iter().all(|&(id, _)| id != row.id);
+        let mut first = |row: &Queued| row.outgoing.chat().is_none_or(|chat| chats.insert(chat));
+        rows.into_iter().filter(|row| settled(row) && first(row)).collect()
     }
 
     /// The chats that nothing may be sent to now, each with the end of its wait.
@@ -157,7 +182,8 @@ impl Sender {
             Delivery::Gone(_) if chat.is_none() => SendEnd::Expired,
             Delivery::Gone(why) | Delivery::Refused(why) => SendEnd::Failed { why },
             Delivery::Wait(wait) => {
-                let until = at + TimeDelta::from_std(wait).unwrap_or(LONGEST_BACKOFF);
+                let told = TimeDelta::from_std(wait).unwrap_or(LONGEST_WAIT);
+                let until = at + told.clamp(TimeDelta::seconds(1), LONGEST_WAIT);
                 self.told_to_wait(chat, at, until);
                 let why = format!("told to wait {} s", wait.as_secs());
                 SendEnd::Retry { at: until, counts: false, why }
@@ -167,24 +193,8 @@ impl Sender {
                     self.paused_until.filter(|&until| until > at).unwrap_or(at + backoff(0));
                 SendEnd::Retry { at: until, counts: false, why }
             }
-            Delivery::Transient(why) => self.again(row, at, why),
+            Delivery::Transient(why) => again(row, at, why),
         }
-    }
-
-    /// After a passing fault: again after a pause, or the end when that was tried often enough.
-    fn again(&mut self, row: &Queued, at: DateTime<Utc>, why: String) -> SendEnd {
-        if row.attempts.saturating_add(1) >= most_tries(row.priority) {
-            return match row.priority {
-                Priority::Press => SendEnd::Expired,
-                Priority::Reply | Priority::Reminder => SendEnd::Failed { why },
-            };
-        }
-        let until = at + backoff(row.attempts);
-        // The next reply to the chat must not overtake this one. A reply may overtake a reminder.
-        if let (Some(chat), Priority::Reply) = (row.outgoing.chat(), row.priority) {
-            self.hold(chat, until);
-        }
-        SendEnd::Retry { at: until, counts: true, why }
     }
 
     fn told_to_wait(&mut self, chat: Option<i64>, at: DateTime<Utc>, until: DateTime<Utc>) {
@@ -225,17 +235,20 @@ const fn most_tries(priority: Priority) -> u32 {
     }
 }
 
+/// After a passing fault: again after a pause, or the end when that was tried often enough.
+fn again(row: &Queued, at: DateTime<Utc>, why: String) -> SendEnd {
+    if row.attempts.saturating_add(1) >= most_tries(row.priority) {
+        return match row.priority {
+            Priority::Press => SendEnd::Expired,
+            Priority::Reply | Priority::Reminder => SendEnd::Failed { why },
+        };
+    }
+    SendEnd::Retry { at: at + backoff(row.attempts), counts: true, why }
+}
+
 /// 1, 2, 4 ... 60 seconds.
 fn backoff(tries_before: u32) -> TimeDelta {
     TimeDelta::seconds(1 << tries_before.min(6)).min(LONGEST_BACKOFF)
-}
-
-/// Keeps the first row of each chat: two messages under way to one chat could change places.
-fn one_a_chat(rows: Vec<Queued>) -> Vec<Queued> {
-    let mut chats = BTreeSet::new();
-    rows.into_iter()
-        .filter(|row| row.outgoing.chat().is_none_or(|chat| chats.insert(chat)))
-        .collect()
 }
 
 /// When to come back if nothing can be sent now.
@@ -245,12 +258,7 @@ fn rest(
     first_free: Option<DateTime<Utc>>,
 ) -> SenderStep {
     let later = wake.filter(|&wake| wake > now);
-    match later.into_iter().chain(first_free).min() {
-        Some(when) => SenderStep::At(when),
-        // What is due waits behind an earlier message of its chat.
-        None if wake.is_some() => SenderStep::At(now + TimeDelta::seconds(1)),
-        None => SenderStep::Idle,
-    }
+    later.into_iter().chain(first_free).min().map_or(SenderStep::Idle, SenderStep::At)
 }
 
 fn log_end(row: &Queued, end: &SendEnd) {

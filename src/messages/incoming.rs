@@ -84,7 +84,8 @@ pub struct Shown {
 pub enum What {
     /// A text, or the caption of a picture.
     Text {
-        /// The text as it was written, commands and mentions included.
+        /// The text as it was written, without the bot's own name where that spoke to the bot;
+        /// empty when the name was all there was.
         text: String,
         /// The message's id.
         message: i32,

@@ -2,7 +2,7 @@
 
 use std::error::Error;
 
-use teloxide::RequestError;
+use teloxide::{ApiError, RequestError};
 
 /// What stands where the token stood.
 const HIDDEN: &str = "***";
@@ -27,6 +27,7 @@ pub(super) fn redact(text: &str, token: &str) -> String {
 /// A request's error with its causes, without the token and without the answer's body.
 pub(super) fn explain(error: &RequestError, token: &str) -> String {
     let text = match error {
+        RequestError::Api(ApiError::Unknown(sentence)) => sentence.clone(),
         RequestError::Api(error) => error.to_string(),
         RequestError::Network(error) => chain(&**error),
         RequestError::InvalidJson { source, .. } => {

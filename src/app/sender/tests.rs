@@ -34,6 +34,8 @@ struct Row {
 struct Queue {
     rows: Mutex<Vec<Row>>,
     broken: AtomicBool,
+    /// A row whose end cannot be kept.
+    corrupt: Option<i64>,
 }
 
 impl Queue {
@@ -70,16 +72,23 @@ impl Outbox for Queue {
         &self,
         now: DateTime<Utc>,
         except_chats: &[i64],
-        limit: i64,
+        limit: usize,
     ) -> Result<Vec<Queued>, StoreError> {
+        self.check()?;
         let mut rows: Vec<Row> = self.rows.lock().unwrap().clone();
-        rows.retain(|row| row.end.is_none() && row.due <= now);
+        rows.retain(|row| row.end.is_none());
+        let mut first = BTreeSet::new();
+        rows.retain(|row| {
+            let chat = row.queued.outgoing.chat();
+            chat.is_none_or(|chat| first.insert((chat, row.queued.priority)))
+        });
+        rows.retain(|row| row.due <= now);
         rows.retain(|row| row.queued.outgoing.chat().is_none_or(|c| !except_chats.contains(&c)));
         rows.sort_by_key(|row| (row.queued.priority, row.queued.id));
         let mut waiting: Vec<Queued> = rows.into_iter().map(|row| row.queued).collect();
         let mut seen = BTreeSet::new();
         waiting.retain(|row| row.outgoing.chat().is_none_or(|chat| seen.insert(chat)));
-        waiting.truncate(usize::try_from(limit).unwrap());
+        waiting.truncate(limit);
         Ok(waiting)
     }
 
@@ -89,6 +98,9 @@ impl Outbox for Queue {
         _now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
         self.check()?;
+        if ends.iter().any(|(id, _)| Some(*id) == self.corrupt) {
+            return Err(StoreError::Corrupt("for the test".to_owned()));
+        }
         let mut rows = self.rows.lock().unwrap();
         for (id, end) in ends {
             let row = &mut rows[usize::try_from(*id).unwrap()];
@@ -103,9 +115,10 @@ impl Outbox for Queue {
         Ok(())
     }
 
-    async fn next_wake(&self, _now: DateTime<Utc>) -> Result<Option<DateTime<Utc>>, StoreError> {
+    async fn next_wake(&self, now: DateTime<Utc>) -> Result<Option<DateTime<Utc>>, StoreError> {
         let rows = self.rows.lock().unwrap();
-        Ok(rows.iter().filter(|row| row.end.is_none()).map(|row| row.due).min())
+        let later = rows.iter().filter(|row| row.end.is_none() && row.due > now);
+        Ok(later.map(|row| row.due).min())
     }
 }
 
@@ -278,6 +291,17 @@ async fn the_wait_is_counted_from_the_answer_not_from_the_start_of_the_try() {
 }
 
 #[tokio::test]
+async fn an_absurd_wait_neither_breaks_the_sender_nor_spins_it() {
+    for (told, waited) in [(Duration::ZERO, 1), (Duration::from_secs(u64::MAX / 2000), 604_800)] {
+        let script = Script::default().answers(7, [Delivery::Wait(told)]);
+        let queue = Queue::default();
+        queue.put(say(7, "a"), Priority::Reply);
+        assert_eq!(second(steps(&mut sender(), &queue, &script, 0).await), waited);
+        assert_eq!(script.tried().len(), 1);
+    }
+}
+
+#[tokio::test]
 async fn when_several_chats_are_limited_everybody_waits() {
     let wait = Delivery::Wait(Duration::from_secs(10));
     let script = Script::default()
@@ -390,6 +414,20 @@ async fn lasting_answers_end_a_row_at_the_first_try() {
         steps(&mut sender(), &queue, &script, 0).await;
         assert_eq!(queue.end(row), Some(end));
     }
+}
+
+#[tokio::test]
+async fn one_end_that_cannot_be_kept_neither_stops_the_others_nor_is_sent_again() {
+    let queue = Queue { corrupt: Some(0), ..Queue::default() };
+    let script = Script::default();
+    queue.put(say(7, "spoiled"), Priority::Reply);
+    let good = queue.put(say(8, "good"), Priority::Reply);
+    let mut sender = sender();
+    steps(&mut sender, &queue, &script, 0).await;
+    let later = queue.put(say(9, "later"), Priority::Reply);
+    steps(&mut sender, &queue, &script, 5).await;
+    assert_eq!(script.texts_to(7), ["spoiled"]);
+    assert!(queue.end(good).is_some() && queue.end(later).is_some());
 }
 
 #[tokio::test]
