@@ -3,6 +3,7 @@
 mod clock;
 mod limits;
 mod mornings;
+mod outbox;
 mod platform;
 mod sender;
 mod take_in;

@@ -24,6 +24,7 @@ impl App {
     /// # Errors
     /// When the store fails; what was kept before stays kept, and the rest is due again.
     pub async fn tick(&self, now: DateTime<Utc>) -> Result<usize, StoreError> {
+        self.store.expire(now).await?;
         let mut members = 0;
         loop {
             // Read and kept in one transaction, so that no change of a member falls in between.

@@ -3,8 +3,8 @@
 use super::Myself;
 use super::addressed::{Addressed, Heard, hear};
 use super::names::plain;
-use super::update::{CallbackQuery, Chat, MemberChange, Message, Update, User};
-use crate::messages::{self, ChatKind, Incoming, Person, Role, What};
+use super::update::{CallbackQuery, Chat, MarkupButton, MemberChange, Message, Update, User};
+use crate::messages::{self, ChatKind, Incoming, Person, Role, Shown, What};
 
 /// The account in whose name every administrator writes who stays anonymous (Bot API, `Message`,
 /// `sender_chat`).
@@ -93,12 +93,21 @@ fn pressed(query: CallbackQuery) -> Incoming {
     let message = query.message.filter(|message| message.date != 0);
     let what = match query.data {
         Some(data) if !from.is_bot => {
-            let message = message.map(|message| message.message_id);
-            What::Pressed { press: query.id, message, data }
+            let id = message.as_ref().map(|message| message.message_id);
+            let shown = message.and_then(shown);
+            What::Pressed { press: query.id, message: id, data, shown }
         }
         _ => What::Nothing,
     };
     Incoming { chat: place, from, what }
+}
+
+/// What a message of the bot's own says now, with the buttons that carry data.
+fn shown(message: Message) -> Option<Shown> {
+    let rows = message.reply_markup.map(|markup| markup.inline_keyboard).unwrap_or_default();
+    let with_data = |button: MarkupButton| Some((button.text, button.callback_data?));
+    let buttons = rows.into_iter().map(|row| row.into_iter().filter_map(with_data).collect());
+    Some(Shown { text: message.text?, buttons: buttons.collect() })
 }
 
 fn bot_changed(change: &MemberChange) -> Incoming {

@@ -261,10 +261,15 @@ fn press(message: Option<Value>) -> Value {
 #[test]
 fn a_press_tells_its_message_and_place() {
     let message = json!({ "message_id": 8, "date": 1, "chat": group(), "from": myself(),
-        "message_thread_id": 3, "is_topic_message": true, "text": "?" });
+        "message_thread_id": 3, "is_topic_message": true, "text": "?",
+        "reply_markup": { "inline_keyboard": [
+            [{ "text": "Yes", "callback_data": "s" }, { "text": "Page", "url": "https://x" }],
+        ] } });
     let read = read(press(Some(message)));
     let data = "s".to_owned();
-    assert_eq!(read.what, What::Pressed { press: "q1".to_owned(), message: Some(8), data });
+    let buttons = vec![vec![("Yes".to_owned(), "s".to_owned())]];
+    let shown = Some(Shown { text: "?".to_owned(), buttons });
+    assert_eq!(read.what, What::Pressed { press: "q1".to_owned(), message: Some(8), data, shown });
     assert_eq!((read.chat.id, read.chat.thread, read.from.user), (GROUP, Some(3), ANNA));
 }
 

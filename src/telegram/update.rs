@@ -33,9 +33,24 @@ pub(super) struct Message {
     #[serde(default)]
     pub caption_entities: Vec<Entity>,
     pub reply_to_message: Option<RepliedTo>,
+    pub reply_markup: Option<Markup>,
     pub left_chat_member: Option<User>,
     pub migrate_to_chat_id: Option<i64>,
     pub migrate_from_chat_id: Option<i64>,
+}
+
+/// The buttons under a message.
+#[derive(Debug, Deserialize)]
+pub(super) struct Markup {
+    #[serde(default)]
+    pub inline_keyboard: Vec<Vec<MarkupButton>>,
+}
+
+#[derive(Debug, Deserialize)]
+pub(super) struct MarkupButton {
+    #[serde(default)]
+    pub text: String,
+    pub callback_data: Option<String>,
 }
 
 #[derive(Debug, Deserialize)]

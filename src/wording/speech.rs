@@ -25,13 +25,13 @@ impl Speech {
 
     /// The crop's name as it stands in the middle of a sentence about many of them.
     #[must_use]
-    pub fn crops(&self, id: &CropId) -> &str {
+    pub fn crops<'a>(&'a self, id: &'a CropId) -> &'a str {
         self.names.plural(id)
     }
 
     /// The crop's name as it stands in a list of crops.
     #[must_use]
-    pub fn crop(&self, id: &CropId) -> &str {
+    pub fn crop<'a>(&'a self, id: &'a CropId) -> &'a str {
         self.names.name(id)
     }
 
