@@ -111,8 +111,9 @@ impl Settings {
 
 fn read_file(path: &Path) -> Result<File, SettingsError> {
     let shown = path.display();
-    let text = std::fs::read_to_string(path)
-        .map_err(|error| SettingsError(format!("the settings file {shown} cannot be read: {error}")))?;
+    let text = std::fs::read_to_string(path).map_err(|error| {
+        SettingsError(format!("the settings file {shown} cannot be read: {error}"))
+    })?;
     // The error's own text would quote the line, and the line may hold the token.
     toml::from_str(&text).map_err(|error| {
         let line = error
@@ -159,7 +160,9 @@ mod tests {
         let wrong = |variables: &[(&str, &str)]| read(variables).expect_err("refused").0;
         assert!(wrong(&[]).starts_with("SOWBELL_TOKEN is not set"));
         assert!(wrong(&[("SOWBELL_TOKEN", " ")]).starts_with("SOWBELL_TOKEN is not set"));
-        assert!(wrong(&[("SOWBELL_TOKEN", "sesame")]).starts_with("SOWBELL_TOKEN is not a bot token"));
+        assert!(
+            wrong(&[("SOWBELL_TOKEN", "sesame")]).starts_with("SOWBELL_TOKEN is not a bot token")
+        );
         let url = wrong(&[("SOWBELL_TOKEN", "1:a"), ("SOWBELL_API_URL", "here")]);
         assert!(url.starts_with("SOWBELL_API_URL"), "{url}");
     }
@@ -178,8 +181,7 @@ mod tests {
         let path = folder.path().join("settings.toml");
         std::fs::write(&path, "sowbell_token = \"12:secret_word\"\nsowbell_log = \"debug\"\n")
             .expect("written");
-        let environment =
-            |name: &str| (name == "SOWBELL_LOG").then(|| "warn".to_owned());
+        let environment = |name: &str| (name == "SOWBELL_LOG").then(|| "warn".to_owned());
         let settings = Settings::read(Some(&path), environment).expect("settings");
         assert_eq!(settings.token.reveal(), "12:secret_word");
         assert_eq!(settings.log, "warn");

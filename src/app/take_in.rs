@@ -100,10 +100,8 @@ impl App {
         let token = needs.join_token.as_deref();
         let mut facts = work.facts(incoming, token, now).await?;
         // The bot hears a group, so it is in it: the group has its club from the first word on.
-        let speaks = matches!(
-            incoming.what,
-            What::Text { .. } | What::Pressed { .. } | What::AddedToGroup
-        );
+        let speaks =
+            matches!(incoming.what, What::Text { .. } | What::Pressed { .. } | What::AddedToGroup);
         if incoming.chat.kind == ChatKind::Group && facts.club.is_none() && speaks {
             let open = Change::OpenClub { title: incoming.chat.title.clone() };
             work.apply(&facts, incoming, &open, now).await?;

@@ -59,7 +59,8 @@ impl Asked<'_> {
         };
         let notes = self.notes();
         if !notes.is_empty() {
-            answer.text = format!("{notes}\n\n{}", answer.text).trim().to_owned();
+            let answered = format!("{notes}\n\n{}", answer.text);
+            answered.trim().clone_into(&mut answer.text);
         }
         answer
     }
@@ -99,15 +100,19 @@ impl Asked<'_> {
             } else {
                 let mut told: Vec<String> = Vec::new();
                 for (index, assessment) in weighed.iter().enumerate() {
-                    told.push(if index == 0 { tell(assessment).whole() } else { self.or_else(&tell(assessment)) });
+                    told.push(if index == 0 {
+                        tell(assessment).whole()
+                    } else {
+                        self.or_else(&tell(assessment))
+                    });
                 }
                 Some(told.join("\n"))
             };
             parts.extend(told);
             answer.assessments.extend(weighed);
         }
-        let all_frost_free =
-            crops.len() > 1 && answer.assessments.iter().all(|a| a.verdict == Err(Reason::NoFrostHere));
+        let all_frost_free = crops.len() > 1
+            && answer.assessments.iter().all(|a| a.verdict == Err(Reason::NoFrostHere));
         answer.text = if all_frost_free {
             let names = self.speech.crop_list(crops.iter().map(|crop| &crop.id));
             let head = self.speech.voice.say("reason-no-frost-here", &args().text("crops", &names));
@@ -122,7 +127,7 @@ impl Asked<'_> {
 
     /// The other real choice, in a line.
     fn or_else(&self, telling: &Telling<'_>) -> String {
-        self.speech.voice.say("or-else", &args().text("line", &telling.short()))
+        self.speech.voice.say("or-else", &args().text("line", telling.short()))
     }
 
     fn when(&self) -> Answer {
@@ -151,9 +156,9 @@ impl Asked<'_> {
     fn what_now(&self) -> Answer {
         let on = self.understood.on;
         let of_kind = |crop: &&Crop| self.understood.kind.is_none_or(|kind| crop.kind == kind);
-        let own: Option<Vec<&Crop>> = self.own_crops.map(|ids| {
-            ids.iter().filter_map(|id| self.catalogue.get(id.as_str())).collect()
-        });
+        let own: Option<Vec<&Crop>> = self
+            .own_crops
+            .map(|ids| ids.iter().filter_map(|id| self.catalogue.get(id.as_str())).collect());
         let crops: Vec<&Crop> = match own {
             Some(own) => own.into_iter().filter(of_kind).collect(),
             None => self.catalogue.iter().filter(of_kind).collect(),
@@ -174,7 +179,8 @@ impl Asked<'_> {
             });
             (urgency(assessment.verdict()), ends)
         });
-        let text = now_text(&open, self.garden, self.understood, self.today, self.speech, self.catalogue);
+        let text =
+            now_text(&open, self.garden, self.understood, self.today, self.speech, self.catalogue);
         Answer { assessments: open, text, ..Answer::default() }
     }
 
@@ -204,10 +210,10 @@ impl Asked<'_> {
         let args = self
             .speech
             .about(&crop.id)
-            .text("what", &self.speech.step_phrase(ripe.start.step, crop))
-            .text("on", &voice.date(on))
-            .text("ready", &voice.range(ripe.first_early, ripe.first_late))
-            .text("end", &voice.date(ripe.end))
+            .text("what", self.speech.step_phrase(ripe.start.step, crop))
+            .text("on", voice.date(on))
+            .text("ready", voice.range(ripe.first_early, ripe.first_late))
+            .text("end", voice.date(ripe.end))
             .number("spare", ripe.days_to_spare);
         let bloom = crop.harvest.kind == HarvestKind::Bloom;
         let head = match (ripe.ripens, bloom) {
@@ -256,17 +262,23 @@ impl Asked<'_> {
                     word.means.iter().map(|id| self.speech.crops(id).to_owned()).collect();
                 let args = args().text("word", &word.word);
                 match (&word.outside, names.len()) {
-                    (Some(outside), _) => {
-                        voice.say("which-or-outside", &args.text("crop", &voice.list_or(&names)).text("outside", outside))
+                    (Some(outside), _) => voice.say(
+                        "which-or-outside",
+                        &args.text("crop", voice.list_or(&names)).text("outside", outside),
+                    ),
+                    (None, _) => {
+                        voice.say("which-crop", &args.text("crops", voice.list_or(&names)))
                     }
-                    (None, _) => voice.say("which-crop", &args.text("crops", &voice.list_or(&names))),
                 }
             })
             .collect();
         if self.understood.intent != Intent::Unknown {
-            notes.extend(self.understood.unknown_words.iter().map(|name| {
-                unknown_name(&name.written, &name.near, self.speech)
-            }));
+            notes.extend(
+                self.understood
+                    .unknown_words
+                    .iter()
+                    .map(|name| unknown_name(&name.written, &name.near, self.speech)),
+            );
         }
         notes.join("\n")
     }
@@ -290,7 +302,7 @@ pub(super) fn unknown_name(written: &str, near: &[CropId], speech: &Speech) -> S
     if names.is_empty() {
         voice.say("unknown-crop", &args)
     } else {
-        voice.say("unknown-crop-near", &args.text("near", &voice.list_or(&names)))
+        voice.say("unknown-crop-near", &args.text("near", voice.list_or(&names)))
     }
 }
 

@@ -25,12 +25,12 @@ fn page(desk: &mut Desk<'_>) {
     let Some(club) = &desk.facts.club else { return };
     let mut lines = vec![desk.say("club-head", &args().text("club", &club.title))];
     lines.push(match &club.frost {
-        Some(frost) => desk.say("settings-frost", &args().text("frost", &desk.frost_words(frost))),
+        Some(frost) => desk.say("settings-frost", &args().text("frost", desk.frost_words(frost))),
         None => desk.say_key("settings-frost-none"),
     });
     lines.push(match club.zone {
         Some(zone) => {
-            desk.say("settings-zone", &args().text("zone", &settings_talk::zone_name(zone)))
+            desk.say("settings-zone", &args().text("zone", settings_talk::zone_name(zone)))
         }
         None => desk.say_key("settings-zone-none"),
     });

@@ -30,7 +30,9 @@ pub fn needs(incoming: &Incoming) -> Needs {
     let in_group = incoming.chat.kind == ChatKind::Group;
     match &incoming.what {
         What::Nothing => Needs::default(),
-        What::Text { .. } | What::Pressed { .. } if incoming.from.is_bot && !incoming.from.anonymous => {
+        What::Text { .. } | What::Pressed { .. }
+            if incoming.from.is_bot && !incoming.from.anonymous =>
+        {
             Needs::default()
         }
         What::Text { addressed: false, .. } => Needs::default(),
@@ -254,9 +256,13 @@ fn greet_group(desk: &mut Desk<'_>) {
 
 /// The button that opens the private chat and joins the member to this club.
 pub(super) fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
-    desk.facts.club.iter().map(|club| {
-        vec![Button::open_private(desk.say_key("button-open-private"), club.join_token.clone())]
-    }).collect()
+    desk.facts
+        .club
+        .iter()
+        .map(|club| {
+            vec![Button::open_private(desk.say_key("button-open-private"), club.join_token.clone())]
+        })
+        .collect()
 }
 
 fn start(desk: &mut Desk<'_>, token: &str) {

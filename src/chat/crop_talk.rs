@@ -28,7 +28,7 @@ pub(super) fn grow(desk: &mut Desk<'_>, rest: &str) {
     if !crops_came(desk, rest) {
         let text = format!(
             "{}\n{}",
-            desk.say("unknown-crop", &args().text("written", &shortened(rest))),
+            desk.say("unknown-crop", &args().text("written", shortened(rest))),
             desk.say_key("grow-how-to")
         );
         desk.expect(Expected::Crops);
@@ -56,8 +56,8 @@ pub(super) fn crops_came(desk: &mut Desk<'_>, text: &str) -> bool {
             word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
         let about = args()
             .text("word", &word.word)
-            .text("crops", &desk.speech.voice.list_or(&names))
-            .text("crop", &desk.speech.voice.list_or(&names));
+            .text("crops", desk.speech.voice.list_or(&names))
+            .text("crop", desk.speech.voice.list_or(&names));
         notes.push(match &word.outside {
             Some(outside) => desk.say("which-or-outside-ask", &about.text("outside", outside)),
             None => desk.say("grow-which", &about),
@@ -152,10 +152,10 @@ pub(super) fn sentence_of_job(desk: &Desk<'_>, due: &DueJob) -> String {
     let window = &due.job.window;
     let args = args().text("what", &what);
     if window.ideal_from > desk.today {
-        desk.say("grow-first-up", &args.text("date", &desk.date(window.ideal_from)))
+        desk.say("grow-first-up", &args.text("date", desk.date(window.ideal_from)))
     } else {
         let until = if desk.today > window.ideal_to { window.to } else { window.ideal_to };
-        desk.say("grow-now-up", &args.text("date", &desk.date(until)))
+        desk.say("grow-now-up", &args.text("date", desk.date(until)))
     }
 }
 
@@ -184,7 +184,7 @@ pub(super) fn drop(desk: &mut Desk<'_>, rest: &str) {
             let names: Vec<String> =
                 word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
             let about =
-                args().text("word", &word.word).text("crops", &desk.speech.voice.list_or(&names));
+                args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
             notes.push(desk.say("which-crop", &about));
         }
     }
@@ -233,7 +233,11 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     let pressed = matches!(desk.incoming.what, What::Pressed { .. });
     if crops.is_empty() {
         let text = desk.say_key("mycrops-empty");
-        if pressed { desk.edit_with(text, Vec::new()) } else { desk.reply(text) }
+        if pressed {
+            desk.edit_with(text, Vec::new())
+        } else {
+            desk.reply(text)
+        }
         return;
     }
     let pages = crops.len().div_ceil(PAGE);
@@ -250,10 +254,11 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
                 let window = &due.job.window;
                 let line = line.text("what", &what);
                 if window.ideal_from > desk.today {
-                    desk.say("mycrops-line", &line.text("date", &desk.date(window.ideal_from)))
+                    desk.say("mycrops-line", &line.text("date", desk.date(window.ideal_from)))
                 } else {
-                    let until = if desk.today > window.ideal_to { window.to } else { window.ideal_to };
-                    desk.say("mycrops-line-now", &line.text("date", &desk.date(until)))
+                    let until =
+                        if desk.today > window.ideal_to { window.to } else { window.ideal_to };
+                    desk.say("mycrops-line-now", &line.text("date", desk.date(until)))
                 }
             }
             None => desk.say("mycrops-line-plain", &line),

@@ -155,13 +155,13 @@ impl<'a> Desk<'a> {
     pub fn frost_words(&self, frost: &Frost) -> String {
         let voice = &self.speech.voice;
         let Frost::Dates(dates) = frost else { return self.say_key("frost-words-free") };
-        let args = args().text("last", &voice.month_day(dates.stated_last()));
+        let args = args().text("last", voice.month_day(dates.stated_last()));
         match (dates.stated_first(), dates.basis()) {
             (Some(first), Basis::Average) => {
-                voice.say("frost-words", &args.text("first", &voice.month_day(first)))
+                voice.say("frost-words", &args.text("first", voice.month_day(first)))
             }
             (Some(first), Basis::Trusted) => {
-                voice.say("frost-words-trusted", &args.text("first", &voice.month_day(first)))
+                voice.say("frost-words-trusted", &args.text("first", voice.month_day(first)))
             }
             (None, _) => voice.say("frost-words-last-only", &args),
         }

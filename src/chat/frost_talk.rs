@@ -41,7 +41,7 @@ fn show(desk: &mut Desk<'_>, topic: Topic) {
             let shown = match garden.is {
                 None => desk.say_key("frost-show-none"),
                 Some(is) => {
-                    let args = args().text("frost", &desk.frost_words(&is.frost));
+                    let args = args().text("frost", desk.frost_words(&is.frost));
                     if garden.from == SettingFrom::Club {
                         desk.say("frost-show-club", &args)
                     } else {
@@ -93,8 +93,8 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
             None => desk.say(
                 "frost-only-last",
                 &args()
-                    .text("last", &desk.speech.voice.month_day(last))
-                    .text("code", &last.to_string()),
+                    .text("last", desk.speech.voice.month_day(last))
+                    .text("code", last.to_string()),
             ),
         },
         FrostReading::Dates { last, first, basis } => {
@@ -201,7 +201,7 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
             Topic::Club => desk.say_key("club-frost-unset"),
         };
     };
-    let args = args().text("frost", &desk.frost_words(&frost));
+    let args = args().text("frost", desk.frost_words(&frost));
     let days = match frost {
         Frost::Dates(dates) => dates.season_days(),
         Frost::Free => None,

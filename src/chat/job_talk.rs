@@ -54,12 +54,15 @@ fn jobs_page(desk: &Desk<'_>, page: usize, on: NaiveDate) -> (String, crate::mes
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
     let open = open_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
     let voice = &desk.speech.voice;
-    let date = args().text("date", &voice.date_with_weekday(on));
+    let date = args().text("date", voice.date_with_weekday(on));
     if open.is_empty() {
         let nothing = desk.say("now-jobs-none", &date);
         let coming = coming_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
         let next = coming.first().map(|due| sentence_of_job(desk, due));
-        return ([Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"), Vec::new());
+        return (
+            [Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
+            Vec::new(),
+        );
     }
     let pages = open.len().div_ceil(MOST_JOBS);
     let page = page.min(pages - 1);
@@ -108,11 +111,11 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
     let until = today + Days::new(LATER_DAYS);
     let (mark, notice) = match answer {
         JobAnswer::Done => {
-            let date = args().text("date", &desk.date(today));
+            let date = args().text("date", desk.date(today));
             (Some(Mark::Done(today)), desk.say("notice-done", &date))
         }
         JobAnswer::Later => {
-            let date = args().text("date", &desk.date(until));
+            let date = args().text("date", desk.date(until));
             (Some(Mark::Later(until)), desk.say("notice-later", &date))
         }
         JobAnswer::Skip => (Some(Mark::Skipped(today)), desk.say_key("notice-skip")),

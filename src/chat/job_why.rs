@@ -13,11 +13,14 @@ pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> Stri
         (Step::HardenOff, _) => voice.say("plan-why-harden-off", &args),
         (Step::PotUp, _) => voice.say("plan-why-pot-up", &args),
         (_, Label::Autumn) => voice.say("plan-why-autumn", &args),
-        (_, Label::Overwintering) if crop.ways.is_empty() => voice.say("plan-why-overwinter", &args),
+        (_, Label::Overwintering) if crop.ways.is_empty() => {
+            voice.say("plan-why-overwinter", &args)
+        }
         (_, Label::Overwintering) => voice.say("plan-why-second-year", &args),
         (Step::SowIndoors, Label::Spring) => {
             let age = crop.indoors.as_ref().map(|indoors| indoors.age_weeks.ideal);
-            let age = age.map_or_else(String::new, |age| voice.weeks_range(7 * age.low, 7 * age.high));
+            let age =
+                age.map_or_else(String::new, |age| voice.weeks_range(7 * age.low, 7 * age.high));
             voice.say("plan-why-sow-indoors", &args.text("age", age))
         }
         (Step::SowOutdoors, Label::Spring) => {

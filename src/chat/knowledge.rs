@@ -7,7 +7,7 @@ use crate::club::{LanguageTag, Settings, Units};
 use crate::wording::{Speech, Wording, WordingError};
 
 use super::sentences::Sentences;
-use super::understand::{Understanding, PhrasesError};
+use super::understand::{PhrasesError, Understanding};
 
 /// The words of one language: names, questions and sentences.
 pub struct Tongue {

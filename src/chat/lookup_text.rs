@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
-    Assessment, Crop, Label, Light, Reason, Step, StartFrom, Treatment, Way, Window, Windows,
+    Assessment, Crop, Label, Light, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -20,7 +20,11 @@ pub(super) fn when_text(
     let windows = &weighed.windows;
     let about = speech.about(&crop.id);
     if weighed.verdict == Err(Reason::NoFrostHere) {
-        return format!("{}\n{}", voice.say("reason-no-frost-here", &about), speech.plain("why-no-frost"));
+        return format!(
+            "{}\n{}",
+            voice.say("reason-no-frost-here", &about),
+            speech.plain("why-no-frost")
+        );
     }
     if windows.season_too_short && windows.plant_out.is_empty() && windows.sow_outdoors.is_empty() {
         let head = voice.say("verdict-season-too-short", &about);
@@ -43,12 +47,14 @@ fn when_head(crop: &Crop, weighed: &Assessment, windows: &Windows, speech: &Spee
     let voice = &speech.voice;
     let about = speech.about(&crop.id);
     let Some(season) = weighed.season else { return voice.say("when-head", &about) };
-    let from_autumn = windows.plant_out.iter().any(|w| w.label == Label::Overwintering && crop.ways.is_empty());
+    let from_autumn =
+        windows.plant_out.iter().any(|w| w.label == Label::Overwintering && crop.ways.is_empty());
     match season.first_frost.filter(|_| from_autumn) {
-        Some(first) => voice.say("when-head-first-frost", &about.text("frost", &date(speech, first, weighed.on))),
+        Some(first) => voice
+            .say("when-head-first-frost", &about.text("frost", date(speech, first, weighed.on))),
         None => voice.say(
             "when-head-last-frost",
-            &about.text("frost", &date(speech, season.last_frost, weighed.on)),
+            &about.text("frost", date(speech, season.last_frost, weighed.on)),
         ),
     }
 }
@@ -71,9 +77,9 @@ fn window_line(crop: &Crop, step: Step, window: &Window, speech: &Speech, on: Na
         voice.range(window.ideal_from, window.ideal_to)
     };
     let args = args()
-        .text("what", &sentence(&speech.step_phrase(step, crop)))
+        .text("what", sentence(&speech.step_phrase(step, crop)))
         .text("days", &days)
-        .text("last", &date(speech, window.to, on));
+        .text("last", date(speech, window.to, on));
     match window.label {
         Label::Autumn => voice.say("when-line-autumn", &args),
         Label::Spring | Label::Overwintering if window.to > window.ideal_to => {
@@ -84,7 +90,11 @@ fn window_line(crop: &Crop, step: Step, window: &Window, speech: &Speech, on: Na
 }
 
 fn date(speech: &Speech, date: NaiveDate, on: NaiveDate) -> String {
-    if date.year() == on.year() { speech.voice.date(date) } else { speech.voice.date_with_year(date) }
+    if date.year() == on.year() {
+        speech.voice.date(date)
+    } else {
+        speech.voice.date_with_year(date)
+    }
 }
 
 /// How a crop is sown and grown: depth, warmth, light, cell, days to come up, spacing.
@@ -102,7 +112,7 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         Some(StartFrom::Seed) | None => {}
     }
     for treatment in &seed.pretreat {
-        let args = about().text("lead", &voice.weeks(treatment.lead_days));
+        let args = about().text("lead", voice.weeks(treatment.lead_days));
         lines.push(match treatment.is {
             Treatment::Soak => voice.say("how-soak", &args),
             Treatment::Nick => voice.say("how-nick", &args),
@@ -112,7 +122,7 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         });
     }
     if let Some(depth) = &seed.depth_mm {
-        let args = about().text("depth", &voice.length_range_mm(depth.is.low, depth.is.high));
+        let args = about().text("depth", voice.length_range_mm(depth.is.low, depth.is.high));
         lines.push(match (depth.is.high, crop.ways.is_empty()) {
             (0, _) => voice.say("how-surface", &args),
             (_, true) => voice.say("how-planting-depth", &args),
@@ -126,31 +136,38 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
     }
     if let Some(soil) = &seed.soil_c {
         let args = about()
-            .text("best", &voice.temperature_range(soil.optimum.low, soil.optimum.high))
-            .text("minimum", &voice.temperature(soil.minimum));
+            .text("best", voice.temperature_range(soil.optimum.low, soil.optimum.high))
+            .text("minimum", voice.temperature(soil.minimum));
         lines.push(voice.say("how-warmth", &args));
     }
     if let Some(days) = &seed.emerge_days {
-        lines.push(voice.say("how-days", &about().text("days", &voice.days_range(days.is.low, days.is.high))));
+        lines.push(
+            voice.say(
+                "how-days",
+                &about().text("days", voice.days_range(days.is.low, days.is.high)),
+            ),
+        );
     }
     if let Some(indoors) = &crop.indoors {
         let age = &indoors.age_weeks.ideal;
         let seeds = seed.per_cell.as_ref().map_or(1, |seeds| seeds.is);
         let args = about()
-            .text("cell", &voice.length_mm(indoors.cell_mm.sow))
+            .text("cell", voice.length_mm(indoors.cell_mm.sow))
             .number("seeds", seeds)
-            .text("age", &voice.weeks_range(7 * age.low, 7 * age.high));
+            .text("age", voice.weeks_range(7 * age.low, 7 * age.high));
         lines.push(voice.say("how-cell", &args));
-        if let Some(next) = indoors.cell_mm.next.filter(|_| indoors.stay_weeks.potted_up.is_some()) {
-            lines.push(voice.say("how-next-pot", &about().text("pot", &voice.length_mm(next))));
+        if let Some(next) = indoors.cell_mm.next.filter(|_| indoors.stay_weeks.potted_up.is_some())
+        {
+            lines.push(voice.say("how-next-pot", &about().text("pot", voice.length_mm(next))));
         }
     }
     let spacing = &crop.outdoors.spacing_cm;
     let args = about()
-        .text("apart", &voice.length_mm(spacing.plants * 10))
-        .text("rows", &voice.length_mm(spacing.rows * 10));
+        .text("apart", voice.length_mm(spacing.plants * 10))
+        .text("rows", voice.length_mm(spacing.rows * 10));
     lines.push(voice.say("how-spacing", &args));
-    let warm_indoors = crop.indoors.is_some() && seed.soil_c.as_ref().is_some_and(|soil| soil.optimum.low >= 21);
+    let warm_indoors =
+        crop.indoors.is_some() && seed.soil_c.as_ref().is_some_and(|soil| soil.optimum.low >= 21);
     if warm_indoors {
         lines.push(speech.plain("caution-heat-and-water"));
     }

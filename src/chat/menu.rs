@@ -15,11 +15,8 @@ pub fn command_menus(knowledge: &Knowledge) -> Vec<CommandMenu> {
             continue;
         }
         let speech = knowledge.speech(&tag, tag.units());
-        let languages = if tag.language() == "en" {
-            vec![None]
-        } else {
-            vec![Some(tag.language().to_owned())]
-        };
+        let languages =
+            if tag.language() == "en" { vec![None] } else { vec![Some(tag.language().to_owned())] };
         for language in languages {
             for scope in [MenuScope::Private, MenuScope::Groups, MenuScope::Administrators] {
                 let commands = commands(scope, &speech);

@@ -26,15 +26,22 @@ pub(super) fn now_text(
     if garden.frost == Frost::Free {
         return speech.plain("now-no-frost");
     }
-    let kind = understood.kind.map_or_else(|| speech.plain("kind-crops"), |kind| kind_word(kind, speech));
-    let date_args = args().text("date", &voice.date(on)).text("kind", &kind);
+    let kind =
+        understood.kind.map_or_else(|| speech.plain("kind-crops"), |kind| kind_word(kind, speech));
+    let date_args = args().text("date", voice.date(on)).text("kind", &kind);
     if open.is_empty() {
         return voice.say("now-nothing", &date_args);
     }
-    let head = if on == today { voice.say("now-head", &date_args) } else { voice.say("now-head-on", &date_args) };
+    let head = if on == today {
+        voice.say("now-head", &date_args)
+    } else {
+        voice.say("now-head-on", &date_args)
+    };
     let mut parts = vec![head];
     for verdict in [Verdict::Late, Verdict::OnTime, Verdict::Early] {
-        for step in [Step::SowIndoors, Step::SowOutdoors, Step::PlantOut, Step::HardenOff, Step::PotUp] {
+        for step in
+            [Step::SowIndoors, Step::SowOutdoors, Step::PlantOut, Step::HardenOff, Step::PotUp]
+        {
             let group: Vec<&Assessment> =
                 open.iter().filter(|a| a.verdict() == Some(verdict) && a.step == step).collect();
             if group.is_empty() {
@@ -56,7 +63,8 @@ pub(super) fn now_text(
         }
     }
     let tender = open.iter().any(|a| {
-        a.step == Step::PlantOut && catalogue.get(a.crop.as_str()).is_some_and(crate::planning::Crop::frost_kills)
+        a.step == Step::PlantOut
+            && catalogue.get(a.crop.as_str()).is_some_and(crate::planning::Crop::frost_kills)
     });
     if tender {
         parts.push(speech.plain("morning-check-forecast"));
@@ -70,9 +78,9 @@ fn with_date(assessment: &Assessment, verdict: Verdict, speech: &Speech) -> Stri
     let Some(window) = assessment.window else { return speech.crop(&assessment.crop).to_owned() };
     let args = args().text("crop", speech.crop(&assessment.crop));
     match verdict {
-        Verdict::Late => voice.say("now-until", &args.text("date", &voice.date(window.to))),
-        Verdict::Early => voice.say("now-from", &args.text("date", &voice.date(window.ideal_from))),
-        _ => voice.say("now-until", &args.text("date", &voice.date(window.ideal_to))),
+        Verdict::Late => voice.say("now-until", &args.text("date", voice.date(window.to))),
+        Verdict::Early => voice.say("now-from", &args.text("date", voice.date(window.ideal_from))),
+        _ => voice.say("now-until", &args.text("date", voice.date(window.ideal_to))),
     }
 }
 

@@ -27,7 +27,7 @@ fn which_first(desk: &mut Desk<'_>, understood: &Understood, question: &str) -> 
         return false;
     };
     let names: Vec<String> = word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
-    let about = args().text("word", &word.word).text("crops", &desk.speech.voice.list_or(&names));
+    let about = args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
     let text = desk.say("which-crop", &about);
     let buttons = word
         .means
@@ -85,7 +85,8 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
         None => crate::planning::Garden::FROST_FREE,
     };
     // In private "what now" is about one's own list; in the group it is about everybody's crops.
-    let own = (desk.in_private() && !desk.facts.crops.is_empty()).then_some(desk.facts.crops.as_slice());
+    let own =
+        (desk.in_private() && !desk.facts.crops.is_empty()).then_some(desk.facts.crops.as_slice());
     let answer = Asked {
         understood,
         garden,

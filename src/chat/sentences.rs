@@ -97,9 +97,7 @@ impl Sentences {
             (lists.settings, Request::Settings),
         ]
         .into_iter()
-        .flat_map(|(list, request)| {
-            list.into_iter().map(move |text| (normalise(&text), request))
-        })
+        .flat_map(|(list, request)| list.into_iter().map(move |text| (normalise(&text), request)))
         .collect();
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
@@ -109,9 +107,9 @@ impl Sentences {
     /// The request that a sentence makes, with what follows its opening as it was written.
     #[must_use]
     pub fn read<'t>(&self, text: &'t str) -> Option<(Request, &'t str)> {
-        self.openings.iter().find_map(|(opening, request)| {
-            Some((*request, after_opening(text, opening)?))
-        })
+        self.openings
+            .iter()
+            .find_map(|(opening, request)| Some((*request, after_opening(text, opening)?)))
     }
 }
 
@@ -120,7 +118,8 @@ fn after_opening<'t>(text: &'t str, opening: &str) -> Option<&'t str> {
     let mut wanted = opening.split(' ').filter(|word| !word.is_empty()).peekable();
     let mut rest = text.trim_start();
     while let Some(word) = wanted.next() {
-        let end = rest.find(|c: char| c.is_whitespace() || matches!(c, ',' | ':')).unwrap_or(rest.len());
+        let end =
+            rest.find(|c: char| c.is_whitespace() || matches!(c, ',' | ':')).unwrap_or(rest.len());
         let (head, tail) = rest.split_at(end);
         // A written word may stand for several, as "don't" does for "dont" and "pole-bean" for two.
         let said = normalise(head.trim_matches(|c: char| c.is_ascii_punctuation() && c != '\''));

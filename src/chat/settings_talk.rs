@@ -18,23 +18,23 @@ pub(super) fn show(desk: &mut Desk<'_>) {
     let mut lines = vec![desk.say_key("settings-head")];
     lines.push(match (settings.garden.is, settings.garden.from) {
         (Some(garden), SettingFrom::Club) => {
-            desk.say("settings-frost-club", &args().text("frost", &desk.frost_words(&garden.frost)))
+            desk.say("settings-frost-club", &args().text("frost", desk.frost_words(&garden.frost)))
         }
         (Some(garden), _) => {
-            desk.say("settings-frost", &args().text("frost", &desk.frost_words(&garden.frost)))
+            desk.say("settings-frost", &args().text("frost", desk.frost_words(&garden.frost)))
         }
         (None, _) => desk.say_key("settings-frost-none"),
     });
     if let Some(months) = &member.hot_and_wet {
         lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
     }
-    let zone = args().text("zone", &zone_name(settings.zone.is));
+    let zone = args().text("zone", zone_name(settings.zone.is));
     lines.push(match settings.zone.from {
         SettingFrom::Member => desk.say("settings-zone", &zone),
         SettingFrom::Club => desk.say("settings-zone-club", &zone),
         SettingFrom::Nobody => desk.say_key("settings-zone-none"),
     });
-    lines.push(desk.say("settings-hour", &args().text("time", &voice.time(member.reminder_time))));
+    lines.push(desk.say("settings-hour", &args().text("time", voice.time(member.reminder_time))));
     lines.push(match settings.units {
         Units::Metric => desk.say_key("settings-units-metric"),
         Units::Customary => desk.say_key("settings-units-customary"),
@@ -84,7 +84,7 @@ pub(super) fn zone(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
                 format!("{}\n{how_to}", desk.say_key("zone-show-none"))
             }
             (Topic::Mine, _) => {
-                let zone = args().text("zone", &zone_name(desk.settings.zone.is));
+                let zone = args().text("zone", zone_name(desk.settings.zone.is));
                 format!("{}\n{how_to}", desk.say("zone-show", &zone))
             }
         };
@@ -135,12 +135,12 @@ pub(super) fn set_zone(desk: &mut Desk<'_>, topic: Topic, zone: Tz) {
         Topic::Mine => {
             let local = desk.facts.now.with_timezone(&zone);
             let time = desk.speech.voice.time(wall_clock(local.time()));
-            let args = args().text("zone", &zone_name(zone)).text("time", &time);
+            let args = args().text("zone", zone_name(zone)).text("time", &time);
             (Change::MemberZone(Some(zone)), desk.say("zone-set", &args))
         }
         Topic::Club => (
             Change::ClubZone(Some(zone)),
-            desk.say("club-zone-set", &args().text("zone", &zone_name(zone))),
+            desk.say("club-zone-set", &args().text("zone", zone_name(zone))),
         ),
     };
     desk.change(change);
@@ -171,7 +171,7 @@ pub(super) fn hour(desk: &mut Desk<'_>, rest: &str) {
 
 fn hour_words(desk: &Desk<'_>, key: &str) -> String {
     let time = desk.speech.voice.time(desk.facts.member.reminder_time);
-    let args = args().text("time", &time).text("zone", &zone_name(desk.settings.zone.is));
+    let args = args().text("time", &time).text("zone", zone_name(desk.settings.zone.is));
     match key {
         "hour-set" => desk.say("hour-set", &args),
         _ => desk.say("hour-show", &args),
@@ -192,8 +192,8 @@ pub(super) fn hour_came(desk: &mut Desk<'_>, text: &str) -> bool {
 /// Keeps a reminder time.
 pub(super) fn set_hour(desk: &mut Desk<'_>, time: ReminderTime) {
     let args = args()
-        .text("time", &desk.speech.voice.time(time))
-        .text("zone", &zone_name(desk.settings.zone.is));
+        .text("time", desk.speech.voice.time(time))
+        .text("zone", zone_name(desk.settings.zone.is));
     let text = desk.say("hour-set", &args);
     desk.change(Change::MemberReminderTime(time));
     if desk.facts.expected == Some(Expected::Hour) {
@@ -244,12 +244,13 @@ pub(super) fn language(desk: &mut Desk<'_>, topic: Topic, tag: &str) {
             .iter()
             .map(|tag| format!("{} ({tag})", language_name(desk, tag)))
             .collect();
-        let args = args().text("written", &written).text("languages", &desk.speech.voice.list_and(&names));
+        let args =
+            args().text("written", &written).text("languages", desk.speech.voice.list_and(&names));
         let text = desk.say("language-unknown", &args);
         desk.reply(text);
         return;
     };
-    let name = args().text("language", &language_name(desk, &wanted));
+    let name = args().text("language", language_name(desk, &wanted));
     match topic {
         Topic::Mine => {
             desk.change(Change::MemberLanguage(Some(wanted)));

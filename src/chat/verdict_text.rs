@@ -3,8 +3,8 @@
 use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use crate::planning::{
-    Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening, Step,
-    Verdict, Window, assess, ripening_of,
+    Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
+    Step, Verdict, Window, assess, ripening_of,
 };
 use crate::wording::{Args, Speech, args, sentence};
 
@@ -37,13 +37,13 @@ impl Telling<'_> {
         let voice = &self.speech.voice;
         let what = sentence(&self.speech.step_phrase(self.assessment.step, self.crop));
         let date = |date: Option<NaiveDate>| date.map_or_else(String::new, |d| self.date(d));
-        let args = self.args().text("what", &what).text("next", &date(self.assessment.next_date));
+        let args = self.args().text("what", &what).text("next", date(self.assessment.next_date));
         match self.assessment.verdict {
             Ok(Verdict::TooEarly) => voice.say("short-too-early", &args),
             Ok(Verdict::Early) => voice.say("short-early", &args),
             Ok(Verdict::OnTime) => {
                 let good = self.assessment.window.map(|w| w.ideal_to);
-                voice.say("short-on-time", &args.text("until", &date(good)))
+                voice.say("short-on-time", &args.text("until", date(good)))
             }
             Ok(Verdict::Late) => voice.say("short-late", &args),
             Ok(Verdict::TooLate) if self.assessment.next_date.is_none() => {
@@ -60,7 +60,7 @@ impl Telling<'_> {
         let assessment = self.assessment;
         let args = self.args();
         let args = match assessment.next_date {
-            Some(next) => args.text("next", &self.date(next)),
+            Some(next) => args.text("next", self.date(next)),
             None => args.text("next", ""),
         };
         let verdict = match assessment.verdict {
@@ -137,15 +137,15 @@ impl Telling<'_> {
             let span = |w: &Window| voice.range(w.ideal_from, w.ideal_to);
             match verdict {
                 Verdict::TooEarly if window.ideal_from < window.ideal_to => {
-                    let args = self.args().text("days", &span(&window));
+                    let args = self.args().text("days", span(&window));
                     lines.push(voice.say("next-best-days", &args));
                 }
                 Verdict::Early => lines.extend(self.care(&window)),
                 Verdict::OnTime => {
                     let args = self
                         .args()
-                        .text("until", &self.date(window.ideal_to))
-                        .text("last", &self.date(window.to));
+                        .text("until", self.date(window.ideal_to))
+                        .text("last", self.date(window.to));
                     let key_same = window.to <= window.ideal_to;
                     lines.push(if key_same {
                         voice.say("next-good-until-only", &args)
@@ -155,7 +155,7 @@ impl Telling<'_> {
                     lines.extend(self.how_in_short());
                 }
                 Verdict::Late => {
-                    let args = self.args().text("last", &self.date(window.to));
+                    let args = self.args().text("last", self.date(window.to));
                     lines.push(voice.say("next-last-day", &args));
                 }
                 Verdict::TooEarly | Verdict::TooLate => {}
@@ -163,7 +163,7 @@ impl Telling<'_> {
         }
         if self.assessment.both {
             if let Some(from) = self.step_opens(Step::SowOutdoors) {
-                let args = self.args().text("from", &self.date(from));
+                let args = self.args().text("from", self.date(from));
                 lines.push(voice.say("next-both", &args));
             }
         } else if self.assessment.better_outdoors
@@ -184,10 +184,10 @@ impl Telling<'_> {
         let set_out = self.assessment.set_out?;
         let args = self
             .args()
-            .text("age", &voice.weeks(self.assessment.age_days()?))
-            .text("setout", &self.date(set_out))
-            .text("best", &voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
-            .text("most", &voice.weeks(age.workable.high * 7));
+            .text("age", voice.weeks(self.assessment.age_days()?))
+            .text("setout", self.date(set_out))
+            .text("best", voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
+            .text("most", voice.weeks(age.workable.high * 7));
         Some(match verdict {
             Verdict::TooEarly => voice.say("why-too-old", &args),
             _ => voice.say("why-age", &args),
@@ -199,8 +199,8 @@ impl Telling<'_> {
         let soil = self.crop.seed.soil_c.as_ref()?;
         let args = self
             .args()
-            .text("minimum", &voice.temperature(soil.minimum))
-            .text("best", &voice.temperature_range(soil.optimum.low, soil.optimum.high));
+            .text("minimum", voice.temperature(soil.minimum))
+            .text("best", voice.temperature_range(soil.optimum.low, soil.optimum.high));
         Some(match verdict {
             Verdict::TooEarly | Verdict::Early if self.label() == Label::Autumn => {
                 voice.say("why-autumn-count", &args)
@@ -220,10 +220,12 @@ impl Telling<'_> {
         let voice = &self.speech.voice;
         let args = self
             .args()
-            .text("nights", &voice.temperature(self.crop.coldest_night_c()))
-            .text("kills", &voice.temperature(self.crop.killed_at_c()));
+            .text("nights", voice.temperature(self.crop.coldest_night_c()))
+            .text("kills", voice.temperature(self.crop.killed_at_c()));
         match (verdict, self.label()) {
-            (Verdict::TooEarly | Verdict::Early, Label::Spring) => Some(voice.say("why-cold-nights", &args)),
+            (Verdict::TooEarly | Verdict::Early, Label::Spring) => {
+                Some(voice.say("why-cold-nights", &args))
+            }
             (Verdict::TooEarly, Label::Overwintering) if self.crop.ways.is_empty() => {
                 Some(voice.say("why-autumn-planting", &args))
             }
@@ -241,15 +243,15 @@ impl Telling<'_> {
         let behind = self.assessment.on.signed_duration_since(window.ideal_to).num_days();
         let args = self
             .args()
-            .text("ended", &self.date(window.ideal_to))
-            .text("behind", &voice.weeks(behind));
+            .text("ended", self.date(window.ideal_to))
+            .text("behind", voice.weeks(behind));
         let cost = match self.crop.harvest.kind {
             _ if self.crop.crops_in_year > 1 => None,
             HarvestKind::Once => self.ripe().map(|ripe| {
                 let args = self
                     .args()
-                    .text("ready", &self.date(ripe.first_late))
-                    .text("end", &self.date(ripe.end));
+                    .text("ready", self.date(ripe.first_late))
+                    .text("end", self.date(ripe.end));
                 voice.say("cost-once", &args)
             }),
             HarvestKind::Continuing => Some(voice.say("cost-continuing", &args)),
@@ -271,8 +273,8 @@ impl Telling<'_> {
         if let Some(ripe) = self.ripe() {
             let args = self
                 .args()
-                .text("ready", &self.date(ripe.first_late))
-                .text("end", &self.date(ripe.end));
+                .text("ready", self.date(ripe.first_late))
+                .text("end", self.date(ripe.end));
             let frost_decides = ripe.first_late + TimeDelta::days(14) > ripe.end;
             let bloom = self.crop.harvest.kind == HarvestKind::Bloom;
             if frost_decides {
@@ -284,7 +286,7 @@ impl Telling<'_> {
             }
         }
         let ended = self.assessment.window.map(|window| window.to)?;
-        let args = self.args().text("ended", &self.date(ended));
+        let args = self.args().text("ended", self.date(ended));
         let heat = self.crop.spring_ends_weeks.is_some()
             || self.crop.outdoors.sow_weeks.as_ref().is_some_and(|sow| sow.latest.is_some());
         Some(match self.assessment.step {
@@ -305,23 +307,23 @@ impl Telling<'_> {
         });
         if from_autumn {
             let first = season.first_frost?;
-            return Some(voice.say("counted-first-frost", &args().text("frost", &self.date(first))));
+            return Some(voice.say("counted-first-frost", &args().text("frost", self.date(first))));
         }
         if matches!(verdict, Verdict::TooLate | Verdict::Late) {
             return None;
         }
         Some(match (frost.basis(), season.trusted) {
             (Basis::Trusted, Some(trusted)) => {
-                voice.say("counted-trusted", &args().text("frost", &self.date(trusted)))
+                voice.say("counted-trusted", &args().text("frost", self.date(trusted)))
             }
-            _ => voice.say("counted-average", &args().text("frost", &self.date(season.last_frost))),
+            _ => voice.say("counted-average", &args().text("frost", self.date(season.last_frost))),
         })
     }
 
     /// What an early start asks for.
     fn care(&self, window: &Window) -> Option<String> {
         let voice = &self.speech.voice;
-        let args = self.args().text("next", &self.date(window.ideal_from));
+        let args = self.args().text("next", self.date(window.ideal_from));
         Some(match self.assessment.step {
             Step::SowIndoors => {
                 let indoors = self.crop.indoors.as_ref()?;
@@ -350,9 +352,9 @@ impl Telling<'_> {
                 let soil = seed.soil_c.as_ref()?;
                 let args = self
                     .args()
-                    .text("depth", &voice.length_range_mm(depth.low, depth.high))
-                    .text("warmth", &voice.temperature_range(soil.optimum.low, soil.optimum.high))
-                    .text("days", &voice.days_range(emerge.low, emerge.high));
+                    .text("depth", voice.length_range_mm(depth.low, depth.high))
+                    .text("warmth", voice.temperature_range(soil.optimum.low, soil.optimum.high))
+                    .text("days", voice.days_range(emerge.low, emerge.high));
                 Some(if depth.high == 0 {
                     voice.say("how-short-surface", &args)
                 } else {
@@ -361,7 +363,7 @@ impl Telling<'_> {
             }
             Step::PlantOut => {
                 let plants = self.crop.outdoors.spacing_cm.plants * 10;
-                let args = self.args().text("apart", &voice.length_mm(plants));
+                let args = self.args().text("apart", voice.length_mm(plants));
                 Some(voice.say("how-short-spacing", &args))
             }
             Step::HardenOff | Step::PotUp => None,
@@ -372,10 +374,15 @@ impl Telling<'_> {
     fn other_step(&self) -> Option<String> {
         let voice = &self.speech.voice;
         let step = match self.assessment.step {
-            Step::SowIndoors if !self.assessment.windows.sow_outdoors.is_empty() => Step::SowOutdoors,
-            Step::SowOutdoors if !self.assessment.windows.sow_indoors.is_empty() => Step::SowIndoors,
+            Step::SowIndoors if !self.assessment.windows.sow_outdoors.is_empty() => {
+                Step::SowOutdoors
+            }
+            Step::SowOutdoors if !self.assessment.windows.sow_indoors.is_empty() => {
+                Step::SowIndoors
+            }
             Step::PlantOut | Step::HardenOff | Step::PotUp
-                if !self.assessment.windows.sow_outdoors.is_empty() && self.crop.indoors.is_none() =>
+                if !self.assessment.windows.sow_outdoors.is_empty()
+                    && self.crop.indoors.is_none() =>
             {
                 Step::SowOutdoors
             }
@@ -388,13 +395,13 @@ impl Telling<'_> {
         let args = self
             .args()
             .text("what", &what)
-            .text("from", &self.date(window.ideal_from))
-            .text("until", &self.date(window.to));
+            .text("from", self.date(window.ideal_from))
+            .text("until", self.date(window.to));
         Some(match other.verdict()? {
             Verdict::TooEarly => voice.say("other-from", &args),
             Verdict::Early | Verdict::OnTime | Verdict::Late => voice.say("other-now", &args),
             Verdict::TooLate => {
-                voice.say("other-from", &args.text("from", &self.date(other.next_date?)))
+                voice.say("other-from", &args.text("from", self.date(other.next_date?)))
             }
         })
     }
@@ -413,7 +420,7 @@ impl Telling<'_> {
             let other = assess(self.crop, self.garden, step, on);
             let open = other.verdict().is_some_and(Verdict::workable);
             if let Some(window) = other.window.filter(|_| open) {
-                let args = self.args().text("until", &self.date(window.to));
+                let args = self.args().text("until", self.date(window.to));
                 lines.push(match key {
                     "instead-sow-outdoors" => voice.say("instead-sow-outdoors", &args),
                     _ => voice.say("instead-buy-plants", &args),
@@ -422,7 +429,7 @@ impl Telling<'_> {
             }
         }
         if let Some(next) = self.assessment.next_date {
-            let args = self.args().text("next", &self.date(next));
+            let args = self.args().text("next", self.date(next));
             lines.push(if self.another_this_season() {
                 voice.say("instead-autumn", &args)
             } else {
@@ -462,7 +469,7 @@ impl Telling<'_> {
         let when = if self.today {
             self.speech.plain("when-now")
         } else {
-            voice.say("when-on", &args().text("date", &self.date(self.assessment.on)))
+            voice.say("when-on", &args().text("date", self.date(self.assessment.on)))
         };
         self.speech.about(&self.crop.id).text("when", &when)
     }

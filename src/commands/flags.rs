@@ -71,7 +71,9 @@ impl Read {
 /// A date as YYYY-MM-DD, within the years for which planning makes sense.
 pub(super) fn date(text: &str) -> Result<NaiveDate, BadInput> {
     let wrong = || {
-        BadInput(format!("--on {text}: that is not a date; write it as YYYY-MM-DD, for example 2026-04-22"))
+        BadInput(format!(
+            "--on {text}: that is not a date; write it as YYYY-MM-DD, for example 2026-04-22"
+        ))
     };
     let date: NaiveDate = text.parse().map_err(|_| wrong())?;
     let year = chrono::Datelike::year(&date);

@@ -103,9 +103,7 @@ fn complain(text: &str) {
 }
 
 fn is_broken_pipe(error: &anyhow::Error) -> bool {
-    error
-        .downcast_ref::<io::Error>()
-        .is_some_and(|error| error.kind() == io::ErrorKind::BrokenPipe)
+    error.downcast_ref::<io::Error>().is_some_and(|error| error.kind() == io::ErrorKind::BrokenPipe)
 }
 
 /// The path of a file that a flag names, `-` being standard input.

@@ -50,7 +50,9 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     };
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
-        .flat_map(|crop| season.iter().flat_map(|season| jobs(crop, season)).map(|job| (*crop, job)))
+        .flat_map(|crop| {
+            season.iter().flat_map(|season| jobs(crop, season)).map(|job| (*crop, job))
+        })
         .collect();
     all.sort_by_key(|(_, job)| (job.window.ideal_from, job.window.ideal_to));
     let why = |crop: &Crop, job: &Job| {
@@ -118,7 +120,8 @@ fn crops<'k>(
     speech: &Speech,
 ) -> Result<Vec<&'k Crop>, BadInput> {
     let Some(text) = text.filter(|text| !text.trim().is_empty()) else {
-        let missing = "--crops is missing: name them, divided by commas, for example --crops tomato,basil";
+        let missing =
+            "--crops is missing: name them, divided by commas, for example --crops tomato,basil";
         return Err(BadInput(missing.to_owned()));
     };
     let mut crops: Vec<&Crop> = Vec::new();
@@ -137,7 +140,9 @@ fn crops<'k>(
             .collect();
         match (list.found.as_slice(), near.is_empty()) {
             ([_, ..], true) => {
-                crops.extend(list.found.iter().filter_map(|id| knowledge.catalogue.get(id.as_str())));
+                crops.extend(
+                    list.found.iter().filter_map(|id| knowledge.catalogue.get(id.as_str())),
+                );
             }
             (_, false) => {
                 let names: Vec<String> = near.iter().map(|id| speech.crop(id).to_owned()).collect();

@@ -86,8 +86,8 @@ pub(super) enum LastStart {
 /// turns the trade's days to harvest into days from this start.
 ///
 /// `on_time` is the day on which the same start would be made in good time. A crop that ripens
-/// once must ripen before the harvest ends. One that yields over weeks must keep at least half of
-/// the harvest of an on-time start, and two weeks of it (a rule of our own: common practice with
+/// once must ripen before the harvest ends. One that yields over weeks must keep at least a third
+/// of the harvest of an on-time start, and two weeks of it (a rule of our own: common practice with
 /// no source). A late start ripens as days shorten, so the fortnight of Virginia Cooperative
 /// Extension 426-334 is added to the middle of the days to harvest. What lives on into another
 /// year must root before winter instead.
@@ -114,7 +114,7 @@ pub(super) fn last_worthwhile_start(
         HarvestKind::Once => 0,
         HarvestKind::Continuing | HarvestKind::Bloom => {
             let usual = full.min(crop.harvest.lasts_weeks * 7);
-            (usual / 2).max(LEAST_HARVEST_DAYS).min(full)
+            (usual / 3).max(LEAST_HARVEST_DAYS).min(full)
         }
     };
     let last = end - TimeDelta::days(lead(days.middle()) + SHORT_DAY_FACTOR + need);

@@ -59,12 +59,16 @@ pub fn ripening_of(crop: &Crop, start: &Assessment) -> Option<Ripening> {
     let end = harvest_end(crop, &season)?;
     let days = crop.harvest.days;
     let (from, low, high) = match start.step {
-        Step::SowOutdoors => {
-            (on, days_after_direct_sowing(crop, days.low), days_after_direct_sowing(crop, days.high))
-        }
-        Step::SowIndoors => {
-            (start.set_out?, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high))
-        }
+        Step::SowOutdoors => (
+            on,
+            days_after_direct_sowing(crop, days.low),
+            days_after_direct_sowing(crop, days.high),
+        ),
+        Step::SowIndoors => (
+            start.set_out?,
+            days_after_setting_out(crop, days.low),
+            days_after_setting_out(crop, days.high),
+        ),
         Step::PlantOut => {
             (on, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high))
         }

@@ -101,7 +101,12 @@ fn applicable(
             match step {
                 Step::SowIndoors => {
                     indoors_first
-                        && !further_on(&[Step::SowOutdoors, Step::PotUp, Step::HardenOff, Step::PlantOut])
+                        && !further_on(&[
+                            Step::SowOutdoors,
+                            Step::PotUp,
+                            Step::HardenOff,
+                            Step::PlantOut,
+                        ])
                 }
                 Step::SowOutdoors => {
                     let missed_indoors = all.iter().any(|other| {
@@ -112,7 +117,9 @@ fn applicable(
                     !further_on(&[Step::SowIndoors, Step::HardenOff, Step::PlantOut])
                         && (!indoors_first || missed_indoors || skipped(Step::SowIndoors))
                 }
-                Step::PotUp => done(Step::SowIndoors) && !further_on(&[Step::HardenOff, Step::PlantOut]),
+                Step::PotUp => {
+                    done(Step::SowIndoors) && !further_on(&[Step::HardenOff, Step::PlantOut])
+                }
                 Step::HardenOff | Step::PlantOut => {
                     // Where sowing in place is the better way, plants in trays are assumed only
                     // when the member said so.

@@ -22,9 +22,9 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
     let what = sentence(&speech.step_phrase(due.job.key.step, crop));
     let args = args()
         .text("what", &what)
-        .text("until", &voice.date(window.ideal_to))
-        .text("last", &voice.date(window.to))
-        .text("nights", &voice.temperature(crop.coldest_night_c()));
+        .text("until", voice.date(window.ideal_to))
+        .text("last", voice.date(window.to))
+        .text("nights", voice.temperature(crop.coldest_night_c()));
     match due.job.key.step {
         Step::HardenOff => voice.say("job-harden-off", &args),
         Step::PlantOut if crop.frost_kills() => voice.say("job-when-nights-allow", &args),
@@ -46,7 +46,7 @@ pub fn reminder_text(
 ) -> String {
     let voice = &speech.voice;
     let mut text =
-        voice.say("morning-greeting", &args().text("date", &voice.date_with_weekday(date)));
+        voice.say("morning-greeting", &args().text("date", voice.date_with_weekday(date)));
     let lines = due.iter().filter_map(|due| {
         Some(job_line(due, catalogue.get(due.job.key.crop.as_str())?, speech, date))
     });
@@ -72,9 +72,7 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
         .enumerate()
         .map(|(index, key)| {
             let number = index + 1;
-            let label = |text: &str| {
-                speech.voice.say(text, &args().count("number", number))
-            };
+            let label = |text: &str| speech.voice.say(text, &args().count("number", number));
             let press = |answer| Press::Job(key.clone(), answer);
             match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {
                 Some(Mark::Done(_)) => {
@@ -102,6 +100,7 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
 pub fn job_of(key: &JobKey, catalogue: &Catalogue, garden: Garden) -> Option<DueJob> {
     let Frost::Dates(frost) = garden.frost else { return None };
     let crop = catalogue.get(key.crop.as_str())?;
-    let job = jobs(crop, &Season::of_year(frost, key.season)).into_iter().find(|job| job.key == *key)?;
+    let job =
+        jobs(crop, &Season::of_year(frost, key.season)).into_iter().find(|job| job.key == *key)?;
     Some(DueJob { job, last_chance: false })
 }

@@ -92,12 +92,7 @@ impl NameFinder {
     }
 
     /// A plural where the names hold the singular, or the other way round.
-    fn in_the_other_number(
-        &self,
-        text: &str,
-        last: &Word,
-        phrases: &Phrases,
-    ) -> Option<&Meaning> {
+    fn in_the_other_number(&self, text: &str, last: &Word, phrases: &Phrases) -> Option<&Meaning> {
         // "its" must not become a name by losing or gaining an ending.
         if last.id.is_some() || last.plain.chars().count() < 3 {
             return None;

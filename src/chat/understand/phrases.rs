@@ -196,10 +196,8 @@ impl Phrases {
             toml::from_str(text).map_err(|error| PhrasesError::Form(error.to_string()))?;
         let mut of = Compiler::default();
         for RawClass { name, ways } in &raw.classes {
-            of.class(name, ways).map_err(|reason| PhrasesError::Pattern {
-                pattern: format!("@{name}"),
-                reason,
-            })?;
+            of.class(name, ways)
+                .map_err(|reason| PhrasesError::Pattern { pattern: format!("@{name}"), reason })?;
         }
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
@@ -314,7 +312,11 @@ fn calendar(raw: &RawCalendar, of: &mut Compiler) -> Calendar {
         months: numbered(&raw.months, 1, of),
         weekdays: numbered(&raw.weekdays, 0, of),
         units: numbered(&raw.units, 0, of),
-        numbers: raw.numbers.iter().map(|(word, value)| (of.id(&normalise(word)), *value)).collect(),
+        numbers: raw
+            .numbers
+            .iter()
+            .map(|(word, value)| (of.id(&normalise(word)), *value))
+            .collect(),
         unclear: ids_of(&raw.unclear, of),
         day_endings: plain_words(&raw.day_endings),
     }
