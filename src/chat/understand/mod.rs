@@ -1,7 +1,7 @@
 //! What a gardener's words mean: the crops, the step, the day and the question.
 //!
 //! The code knows no language. Every word it looks for stands in a language's `phrases.toml`
-//! (patterns of words, see [`pattern`]) and in its crop names. Nothing here fails on any text.
+//! (patterns of words, see `pattern.rs`) and in its crop names. Nothing here fails on any text.
 //!
 //! A question is read in this order: its words; the names in it, the longest first; the dates
 //! among the words that remain; unknown names in a crop's place; then its intent, the first rule
