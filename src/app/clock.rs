@@ -9,6 +9,12 @@ use chrono::{DateTime, TimeDelta, Utc};
 #[derive(Clone)]
 pub struct Clock(Arc<dyn Fn() -> DateTime<Utc> + Send + Sync>);
 
+impl std::fmt::Debug for Clock {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_tuple("Clock").finish_non_exhaustive()
+    }
+}
+
 impl Clock {
     /// The machine's clock.
     #[must_use]

@@ -87,6 +87,30 @@ impl App {
         Ok(())
     }
 
+    /// Takes in updates each in a transaction of its own; one that the store cannot take is noted
+    /// as seen, with an apology, and passed over.
+    ///
+    /// # Errors
+    /// When the store cannot even note an update as seen; those before it are kept.
+    pub async fn take_in_one_by_one(
+        &self,
+        updates: &[Update],
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        for update in updates {
+            let Err(why) = self.take_in(std::slice::from_ref(update), now).await else { continue };
+            tracing::error!(update = update.key.update, %why, "an update is passed over");
+            let mut work = self.store.begin().await?;
+            work.mark_seen(update.key, now).await?;
+            if let Some(incoming) = &update.incoming {
+                self.apologise(&mut work, incoming, now).await?;
+            }
+            work.commit().await?;
+            self.queued.notify_one();
+        }
+        Ok(())
+    }
+
     async fn take_one(
         &self,
         work: &mut Work,

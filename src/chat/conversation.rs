@@ -29,13 +29,12 @@ pub struct Needs {
 pub fn needs(incoming: &Incoming) -> Needs {
     let in_group = incoming.chat.kind == ChatKind::Group;
     match &incoming.what {
-        What::Nothing => Needs::default(),
+        What::Nothing | What::Text { addressed: false, .. } => Needs::default(),
         What::Text { .. } | What::Pressed { .. }
             if incoming.from.is_bot && !incoming.from.anonymous =>
         {
             Needs::default()
         }
-        What::Text { addressed: false, .. } => Needs::default(),
         What::Text { text, .. } => {
             let command = Command::read(text);
             let join_token = command
@@ -133,24 +132,29 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     if desk.in_private() && !desk.facts.member.reachable {
         desk.change(Change::MemberReachable(true));
     }
+    if let Some(club) = desk.facts.club.as_ref().filter(|_| !desk.in_private()) {
+        // Whoever speaks in the group belongs to its club, however they open the private chat.
+        if !desk.incoming.from.anonymous {
+            desk.change(Change::JoinClub(club.id));
+        }
+    }
     if let Some(command) = Command::read(text) {
         // A command ends whatever the bot was waiting to hear.
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
-        match command.request {
-            Some(request) => run(desk, request, command.rest),
-            None => {
-                let text = desk.say_key("unknown-command");
-                desk.reply(text);
-            }
+        if let Some(request) = command.request {
+            run(desk, request, command.rest);
+        } else {
+            let text = desk.say_key("unknown-command");
+            desk.reply(text);
         }
         return;
     }
-    if let Some(expected) = desk.facts.expected.clone() {
-        if expected_came(desk, &expected, text) {
-            return;
-        }
+    if let Some(expected) = desk.facts.expected.clone()
+        && expected_came(desk, &expected, text)
+    {
+        return;
     }
     let sentence = desk.tongue.sentences.read(text);
     match sentence {
@@ -289,15 +293,12 @@ fn start(desk: &mut Desk<'_>, token: &str) {
         None => {}
     }
     let mut buttons = Vec::new();
-    match &desk.settings.garden.is {
-        Some(garden) => {
-            let frost = desk.frost_words(&garden.frost);
-            lines.push(desk.say("start-has-frost", &args().text("frost", &frost)));
-        }
-        None => {
-            lines.push(desk.say_key("start-need-frost"));
-            desk.expect(Expected::Frost(Topic::Mine.into()));
-        }
+    if let Some(garden) = desk.settings.garden.is {
+        let frost = desk.frost_words(&garden.frost);
+        lines.push(desk.say("start-has-frost", &args().text("frost", frost)));
+    } else {
+        lines.push(desk.say_key("start-need-frost"));
+        desk.expect(Expected::Frost(Topic::Mine.into()));
     }
     if desk.settings.zone.from == crate::club::SettingFrom::Nobody {
         lines.push(desk.say_key("start-need-zone"));

@@ -234,9 +234,9 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     if crops.is_empty() {
         let text = desk.say_key("mycrops-empty");
         if pressed {
-            desk.edit_with(text, Vec::new())
+            desk.edit_with(text, Vec::new());
         } else {
-            desk.reply(text)
+            desk.reply(text);
         }
         return;
     }

@@ -34,7 +34,7 @@ pub(super) fn when_text(
         Some(step) if !windows.of(step).is_empty() => vec![step],
         _ => ordered_steps(crop),
     };
-    let mut lines = vec![when_head(crop, weighed, windows, speech)];
+    let mut lines = vec![sentence(&when_head(crop, weighed, windows, speech))];
     for step in steps {
         for window in windows.of(step) {
             lines.push(window_line(crop, step, window, speech, weighed.on));
@@ -101,7 +101,7 @@ fn date(speech: &Speech, date: NaiveDate, on: NaiveDate) -> String {
 pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
     let voice = &speech.voice;
     let about = || speech.about(&crop.id);
-    let mut lines = vec![voice.say("how-head", &about())];
+    let mut lines = vec![sentence(&voice.say("how-head", &about()))];
     let seed = &crop.seed;
     match crop.start_from.first() {
         Some(StartFrom::Tubers) => lines.push(voice.say("how-from-tubers", &about())),

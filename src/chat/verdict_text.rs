@@ -23,7 +23,7 @@ pub(super) struct Telling<'a> {
 impl Telling<'_> {
     /// The whole answer: one paragraph each for verdict and reason, the next step, and cautions.
     pub(super) fn whole(&self) -> String {
-        let mut lines = vec![self.head()];
+        let mut lines = vec![sentence(&self.head())];
         lines.extend(self.why());
         lines.extend(self.next());
         if self.assessment.verdict().is_none_or(Verdict::workable) {
@@ -50,7 +50,7 @@ impl Telling<'_> {
                 voice.say("short-too-late-for-good", &args)
             }
             Ok(Verdict::TooLate) => voice.say("short-too-late", &args),
-            Err(_) => self.head(),
+            Err(_) => sentence(&self.head()),
         }
     }
 

@@ -18,6 +18,7 @@ mod names;
 mod refusal;
 mod roles;
 mod secret;
+mod serving;
 mod update;
 
 use std::fmt;
@@ -29,6 +30,7 @@ use teloxide::{Bot, RequestError};
 pub use connect::ConnectError;
 pub use intake::{ALLOWED_UPDATES, LONGEST_POLL, PollError, Received};
 pub use roles::Roles;
+pub use serving::{ServeError, Serving, serve};
 
 /// The bot's own account.
 #[derive(Debug, Clone, PartialEq, Eq)]

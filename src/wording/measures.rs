@@ -24,7 +24,8 @@ impl Voice {
         self.tongue.formats.numerals.tenths(tenths)
     }
 
-    /// A temperature in degrees Celsius: "16 °C", or "61 °F" rounded to the degree.
+    /// A temperature in degrees Celsius: "16 °C", or "60 °F" rounded to five degrees (to one
+    /// degree near freezing).
     #[must_use]
     pub fn temperature(&self, celsius: i64) -> String {
         self.degrees(self.number(self.on_the_readers_scale(celsius)))
@@ -79,9 +80,14 @@ impl Voice {
         }
     }
 
+    /// The catalogue rounds the trade's Fahrenheit figures to whole degrees Celsius. From 4 °C on
+    /// those figures are multiples of five, so that rounding back to five gives the source's own.
     fn on_the_readers_scale(&self, celsius: i64) -> i64 {
         match self.units {
             Units::Metric => celsius,
+            Units::Customary if celsius >= 4 => {
+                5 * nearest(celsius.saturating_mul(9).saturating_add(160), 25)
+            }
             Units::Customary => nearest(celsius.saturating_mul(9), 5).saturating_add(32),
         }
     }
