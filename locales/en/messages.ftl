@@ -341,7 +341,6 @@ button-hour = Reminder time
 button-language = Language
 button-metric = °C and cm
 button-customary = °F and inches
-button-settings = Settings
 
 ## Crops
 
@@ -374,7 +373,6 @@ button-remind = Remind me of { $crop }
 
 now-jobs-head = { $date }, from your list:
 now-jobs-none = Nothing to do today, { $date }, for the crops on your list.
-now-jobs-next = Next: { $what }, from { $date }.
 
 ## Time zone, hour, language, units
 
@@ -433,7 +431,6 @@ club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone
 
 went-wrong = Something went wrong on my side with that. Nothing changed; please try it once more.
 unknown-command = I don't know that command. /help shows what I can do.
-what-was-it = I was waiting for something else. { $again }
 
 ## Command menus (at most 256 characters each)
 
