@@ -56,9 +56,7 @@ impl Line for WordLine<'_> {
             Slot::Number => figures(&word.plain, 1..=4).or_else(|| named(&self.calendar.numbers)),
             Slot::Day => figures(&word.plain, 1..=2).or_else(|| self.ordinal(word)),
             Slot::OrdinalDay => self.ordinal(word),
-            Slot::Year => {
-                figures(&word.plain, 4..=4).filter(|year| (2000..2200).contains(year))
-            }
+            Slot::Year => figures(&word.plain, 4..=4).filter(|year| (2000..2200).contains(year)),
             Slot::Crop | Slot::Date => None,
         }
     }
@@ -71,7 +69,9 @@ impl Line for WordLine<'_> {
 impl WordLine<'_> {
     fn ordinal(&self, word: &Word) -> Option<u32> {
         let endings = self.calendar.day_endings.iter();
-        endings.filter_map(|ending| figures(word.plain.strip_suffix(ending.as_str())?, 1..=2)).next()
+        endings
+            .filter_map(|ending| figures(word.plain.strip_suffix(ending.as_str())?, 1..=2))
+            .next()
     }
 }
 
@@ -148,7 +148,9 @@ impl<'a> ItemLine<'a> {
                     waiting = None;
                     continue;
                 }
-                (Some(last), Sort::Word) if last.sort == Sort::Crops && is_and && waiting.is_none() => {
+                (Some(last), Sort::Word)
+                    if last.sort == Sort::Crops && is_and && waiting.is_none() =>
+                {
                     waiting = Some(*item);
                     continue;
                 }

@@ -1,6 +1,6 @@
 //! A list of crops, as in "/grow tomato, basil and pole beans".
 
-use super::crops::{Named, NameFinder, as_written, joined};
+use super::crops::{NameFinder, Named, as_written, joined};
 use super::phrases::Phrases;
 use super::words::{Pause, Word};
 use super::{CropList, UnknownName};

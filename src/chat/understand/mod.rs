@@ -198,7 +198,10 @@ impl Understanding {
             match &mention.named {
                 Named::Known(meaning) => list.add_meaning(meaning),
                 Named::Between(near) => {
-                    list.add_unknown(UnknownName { written: as_written(words), near: near.clone() });
+                    list.add_unknown(UnknownName {
+                        written: as_written(words),
+                        near: near.clone(),
+                    });
                 }
                 Named::NoCrop => {}
             }
@@ -240,7 +243,12 @@ impl Understanding {
         words
     }
 
-    fn day_meant(&self, dates: &[DateFound], words: &[Word], today: NaiveDate) -> Option<NaiveDate> {
+    fn day_meant(
+        &self,
+        dates: &[DateFound],
+        words: &[Word],
+        today: NaiveDate,
+    ) -> Option<NaiveDate> {
         if dates.iter().any(|date| date.when == When::Today) {
             return Some(today);
         }
@@ -256,11 +264,7 @@ impl Understanding {
 
 impl Phrases {
     /// The dates among the words for which `free` holds.
-    pub(crate) fn dates_in(
-        &self,
-        words: &[Word],
-        free: impl Fn(usize) -> bool,
-    ) -> Vec<DateFound> {
+    pub(crate) fn dates_in(&self, words: &[Word], free: impl Fn(usize) -> bool) -> Vec<DateFound> {
         let line = WordLine { words, calendar: &self.calendar };
         let iso = |at: usize| iso_date(&words.get(at)?.plain);
         dates_in(&line, words.len(), &self.dates, free, iso)

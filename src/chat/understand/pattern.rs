@@ -313,7 +313,13 @@ fn sequence_ends(elements: &[Element], line: &impl Line, mut from: Vec<End>) -> 
     from
 }
 
-fn element_ends(element: &Element, line: &impl Line, (at, held): End, over: bool, out: &mut Vec<End>) {
+fn element_ends(
+    element: &Element,
+    line: &impl Line,
+    (at, held): End,
+    over: bool,
+    out: &mut Vec<End>,
+) {
     match element {
         Element::Word(id) if !over && line.word(at) == Some(*id) => add(out, (at + 1, held)),
         Element::OneWordOf(ids) if !over => {

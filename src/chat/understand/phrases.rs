@@ -37,6 +37,8 @@ pub enum PhrasesError {
 pub(crate) enum Rest {
     /// The rule does not hold.
     Never,
+    /// Only the bare words of the list, dates and crops.
+    Bare,
     /// Only words that the phrase lists know, dates and crops.
     Known,
     /// What the pattern's verb is about is a crop, or nothing: not "start my car".
@@ -50,6 +52,7 @@ pub(crate) enum Rest {
 struct RawPhrases {
     classes: Vec<RawClass>,
     small_words: String,
+    bare_words: String,
     ordinary_words: String,
     names: RawNames,
     calendar: RawCalendar,
@@ -70,9 +73,12 @@ struct RawClass {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct RawNames {
+    forgiving: String,
     plural_endings: Vec<(String, String)>,
     and: String,
     before: String,
+    behind: String,
+    other_plants: String,
     inside: String,
     asked_after: Vec<String>,
     not_crops: Vec<String>,
@@ -169,7 +175,9 @@ pub(crate) struct Calendar {
 #[derive(Debug)]
 pub struct Phrases {
     ids: HashMap<String, u32>,
+    forgiving: Vec<(String, u32)>,
     ordinary: HashSet<String>,
+    other_plants: HashSet<String>,
     pub(crate) calendar: Calendar,
     pub(crate) dates: Vec<DatePhrase>,
     pub(crate) kinds: Vec<(Kind, Vec<Pattern>)>,
@@ -179,6 +187,8 @@ pub struct Phrases {
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
+    pub(crate) behind_names: HashSet<u32>,
+    pub(crate) bare: HashSet<u32>,
     inside_names: HashSet<String>,
     pub(crate) places: Pattern,
     pub(crate) links: Pattern,
@@ -196,16 +206,20 @@ impl Phrases {
             toml::from_str(text).map_err(|error| PhrasesError::Form(error.to_string()))?;
         let mut of = Compiler::default();
         for RawClass { name, ways } in &raw.classes {
-            of.class(name, ways).map_err(|reason| PhrasesError::Pattern {
-                pattern: format!("@{name}"),
-                reason,
-            })?;
+            of.class(name, ways)
+                .map_err(|reason| PhrasesError::Pattern { pattern: format!("@{name}"), reason })?;
         }
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
         ids_of(&raw.small_words, &mut of);
+        let bare = ids_of(&raw.bare_words, &mut of);
+        let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
+            .into_iter()
+            .map(|word| (word.clone(), of.id(&word)))
+            .collect();
         let and = ids_of(&raw.names.and, &mut of);
         let before_names = ids_of(&raw.names.before, &mut of);
+        let behind_names = ids_of(&raw.names.behind, &mut of);
         let mut dates = Vec::new();
         for date in &raw.dates {
             let patterns = compile(&date.patterns, &mut of)?;
@@ -239,11 +253,15 @@ impl Phrases {
             frost,
             and,
             before_names,
+            behind_names,
+            bare,
             places: one("@place", &mut of)?,
             links: one("@link", &mut of)?,
             asked_after: compile(&raw.names.asked_after, &mut of)?,
             not_crops,
             inside_names: plain_words(&raw.names.inside).into_iter().collect(),
+            forgiving,
+            other_plants: plain_words(&raw.names.other_plants).into_iter().collect(),
             ordinary: plain_words(&raw.ordinary_words).into_iter().collect(),
             plural_endings: raw.names.plural_endings,
             ids: of.into_ids(),
@@ -257,17 +275,22 @@ impl Phrases {
         }
     }
 
-    /// The number of the one phrase word that `word` is a slip of.
+    /// The number of the one forgiving phrase word that `word` is a slip of.
     pub(crate) fn corrected(&self, word: &Word) -> Option<u32> {
-        if word.id.is_some() || word.has_digit() || self.is_ordinary(word) {
+        if word.id.is_some() || word.has_digit() || self.is_fixed(word) {
             return None;
         }
-        let mut meant = self.ids.iter().filter(|(known, _)| slip_of(&word.plain, known));
+        let mut meant = self.forgiving.iter().filter(|(known, _)| slip_of(&word.plain, known));
         let (_, id) = meant.next()?;
         meant.next().is_none().then_some(*id)
     }
 
-    /// Whether `word` is on the list of words that are never read as a crop's name misspelt.
+    /// Whether `word` is right as it is: an everyday word, or a plant that no catalogue entry is.
+    pub(crate) fn is_fixed(&self, word: &Word) -> bool {
+        self.is_ordinary(word) || self.other_plants.contains(&word.plain)
+    }
+
+    /// Whether `word` is an everyday word, which is nobody's crop.
     pub(crate) fn is_ordinary(&self, word: &Word) -> bool {
         self.ordinary.contains(&word.plain)
     }
@@ -314,7 +337,11 @@ fn calendar(raw: &RawCalendar, of: &mut Compiler) -> Calendar {
         months: numbered(&raw.months, 1, of),
         weekdays: numbered(&raw.weekdays, 0, of),
         units: numbered(&raw.units, 0, of),
-        numbers: raw.numbers.iter().map(|(word, value)| (of.id(&normalise(word)), *value)).collect(),
+        numbers: raw
+            .numbers
+            .iter()
+            .map(|(word, value)| (of.id(&normalise(word)), *value))
+            .collect(),
         unclear: ids_of(&raw.unclear, of),
         day_endings: plain_words(&raw.day_endings),
     }

@@ -74,8 +74,9 @@ fn name_at(line: &ItemLine, start: usize, phrases: &Phrases) -> Option<(usize, u
     let mut to = from;
     while to < from + LONGEST {
         let Some(word) = line.plain_word(to) else { break };
-        let continues = to > from && phrases.may_continue_a_name(word);
-        if !continues && !phrases.is_strange(word) {
+        let fits =
+            if phrases.may_continue_a_name(word) { to > from } else { phrases.is_strange(word) };
+        if !fits {
             break;
         }
         to += 1;
@@ -101,8 +102,7 @@ fn all_that_was_written(line: &ItemLine, phrases: &Phrases) -> Option<(usize, us
     };
     let from = (0..line.items.len()).find(|at| !known(*at))?;
     let to = (from..line.items.len()).find(|at| known(*at)).unwrap_or(line.items.len());
-    let strange =
-        |at: usize| line.plain_word(at).is_some_and(|word| phrases.is_strange(word));
+    let strange = |at: usize| line.plain_word(at).is_some_and(|word| phrases.is_strange(word));
     let short = to - from <= 2 && line.items.len() <= LONGEST + 1;
     let alone = (to..line.items.len()).all(known) && (from..to).all(strange);
     (short && alone).then_some((from, to))

@@ -53,9 +53,8 @@ pub(crate) fn split(text: &str, limit: usize) -> Vec<Word> {
         push_chunk(&mut words, &chunk);
         chunk.clear();
         let following = text.iter().skip(at + 1);
-        let before_number = || {
-            following.clone().find(|c| !c.is_whitespace()).is_some_and(char::is_ascii_digit)
-        };
+        let before_number =
+            || following.clone().find(|c| !c.is_whitespace()).is_some_and(char::is_ascii_digit);
         let pause = match letter {
             // "Oct. 5" and "5. Oktober" do not end a sentence.
             '.' if after_number || before_number() => Pause::None,
