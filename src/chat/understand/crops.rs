@@ -129,17 +129,15 @@ impl NameFinder {
         if !words.iter().any(strange) || words.iter().any(Word::has_digit) {
             return None;
         }
-        let nearest = self.spelling.nearest(text, |name| match words {
-            [_] => true,
-            // Several words are near to a name of as many words, each near to its own.
-            _ => {
-                let parts: Vec<&str> = name.split(' ').collect();
-                parts.len() == words.len()
-                    && words.iter().zip(parts).all(|(word, part)| {
-                        word.plain == part || (strange(word) && word.plain.chars().count() >= 4)
-                    })
-            }
-        })?;
+        // Several words are near to a name of as many words, each near to its own.
+        let word_by_word = |name: &str| {
+            let parts: Vec<&str> = name.split(' ').collect();
+            parts.len() == words.len()
+                && words.iter().zip(parts).all(|(word, part)| {
+                    word.plain == part || (strange(word) && word.plain.chars().count() >= 4)
+                })
+        };
+        let nearest = self.spelling.nearest(text, |name| words.len() == 1 || word_by_word(name))?;
         if nearest.rivals.is_empty() {
             self.names.lookup(&nearest.name).map(Named::Known)
         } else {

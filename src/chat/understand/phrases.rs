@@ -2,11 +2,12 @@
 
 use std::collections::{HashMap, HashSet};
 
-use serde::Deserialize;
-
 use super::Intent;
-use super::dates::{DatePhrase, Reading};
-use super::pattern::{Compiler, Pattern};
+use super::compiler::Compiler;
+use super::dates::DatePhrase;
+use super::pattern::Pattern;
+pub(crate) use super::phrase_file::Rest;
+use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases};
 use super::spelling::slip_of;
 use super::words::Word;
 use crate::catalogue::{CatalogueError, normalise};
@@ -29,113 +30,6 @@ pub enum PhrasesError {
     /// The names of the crops are wrong.
     #[error(transparent)]
     Names(#[from] CatalogueError),
-}
-
-/// What the words of a question besides a rule's pattern may be.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub(crate) enum Rest {
-    /// The rule does not hold.
-    Never,
-    /// Only the bare words of the list, dates and crops.
-    Bare,
-    /// Only words that the phrase lists know, dates and crops.
-    Known,
-    /// What the pattern's verb is about is a crop, or nothing: not "start my car".
-    Object,
-    /// Anything.
-    Anything,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawPhrases {
-    classes: Vec<RawClass>,
-    small_words: String,
-    bare_words: String,
-    ordinary_words: String,
-    names: RawNames,
-    calendar: RawCalendar,
-    dates: Vec<RawDate>,
-    kinds: Vec<RawKind>,
-    steps: Vec<RawStep>,
-    intents: Vec<RawIntent>,
-    frost: RawFrost,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawClass {
-    name: String,
-    ways: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawNames {
-    forgiving: String,
-    plural_endings: Vec<(String, String)>,
-    and: String,
-    before: String,
-    behind: String,
-    other_plants: String,
-    inside: String,
-    asked_after: Vec<String>,
-    not_crops: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawCalendar {
-    months: Vec<String>,
-    weekdays: Vec<String>,
-    units: Vec<String>,
-    unclear: String,
-    numbers: HashMap<String, u32>,
-    day_endings: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawDate {
-    read_as: Reading,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawKind {
-    is: Kind,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawStep {
-    is: Step,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawIntent {
-    is: Intent,
-    with_crop: Rest,
-    without_crop: Rest,
-    #[serde(default)]
-    unless: Vec<String>,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawFrost {
-    words: String,
-    last: Vec<String>,
-    first: Vec<String>,
-    free: Vec<String>,
-    average: Vec<String>,
-    trusted: Vec<String>,
 }
 
 /// A rule that gives a question its intent; the first that holds does.

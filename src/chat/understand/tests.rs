@@ -99,8 +99,10 @@ fn every_name_is_understood_as_itself() {
             let got = english().understand(&question, NaiveDate::default());
             assert_eq!(got.intent, Intent::CanStart, "{question}");
             match meaning {
-                Meaning::Crop(id) => assert_eq!(got.crops, [id.clone()], "{question}"),
-                Meaning::Ambiguous(word) => assert_eq!(got.ambiguous, [word.clone()], "{question}"),
+                Meaning::Crop(id) => assert_eq!(got.crops, std::slice::from_ref(id), "{question}"),
+                Meaning::Ambiguous(word) => {
+                    assert_eq!(got.ambiguous, std::slice::from_ref(word), "{question}");
+                }
             }
             assert_eq!(got.unknown_words, [], "{question}");
         }
