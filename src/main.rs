@@ -1,3 +1,7 @@
 //! The command line of sowbell.
 
-fn main() {}
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    sowbell::commands::run(std::env::args_os())
+}

@@ -44,7 +44,7 @@ pub(super) struct CropName {
 /// The names of every crop in one language, and the index from words to meanings.
 #[derive(Debug, Clone)]
 pub struct Names {
-    names: IndexMap<CropId, CropName>,
+    of_crop: IndexMap<CropId, CropName>,
     index: IndexMap<String, Meaning>,
     longest_words: usize,
 }
@@ -108,20 +108,20 @@ impl Names {
         }
         let index = index(text, &names, ambiguous, catalogue)?;
         let longest_words = index.keys().map(|words| words.split(' ').count()).max().unwrap_or(0);
-        Ok(Self { names, index, longest_words })
+        Ok(Self { of_crop: names, index, longest_words })
     }
 
     /// The name of a crop as inside a sentence: "sweet corn". A crop that is not in the catalogue
     /// is called by its id.
     #[must_use]
     pub fn name<'a>(&'a self, id: &'a CropId) -> &'a str {
-        self.names.get(id).map_or(id.as_str(), |name| &name.name)
+        self.of_crop.get(id).map_or(id.as_str(), |name| &name.name)
     }
 
     /// The plural of a crop's name, which for many crops is the name itself: "tomatoes", "basil".
     #[must_use]
     pub fn plural<'a>(&'a self, id: &'a CropId) -> &'a str {
-        self.names.get(id).map_or(id.as_str(), |name| &name.plural)
+        self.of_crop.get(id).map_or(id.as_str(), |name| &name.plural)
     }
 
     /// What a word or phrase means, or `None` where nobody uses it for a crop. The phrase must
@@ -168,4 +168,24 @@ pub fn normalise(text: &str) -> String {
         .map(|c| if JOINERS.contains(&c) { ' ' } else { c })
         .collect();
     plain.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    proptest::proptest! {
+        #[test]
+        fn normalised_text_stays_as_it_is(text in ".*") {
+            let once = normalise(&text);
+            proptest::prop_assert_eq!(normalise(&once), once);
+        }
+
+        #[test]
+        fn no_text_breaks_the_loaders(text in ".{0,200}") {
+            let _ = Catalogue::from_toml(&text);
+            let _ = Catalogue::from_toml(&format!("[crop.x]\n{text}"));
+            let _ = Names::from_toml(&text, &Catalogue::from_toml("").expect("empty is sound"));
+        }
+    }
 }

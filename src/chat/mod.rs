@@ -1,7 +1,32 @@
 //! Pure deciding: an incoming message and the facts it asked for become an outcome.
 
+mod answer;
+mod caution_text;
+mod club_talk;
+mod conversation;
+mod crop_talk;
+mod desk;
 mod facts;
+mod frost_talk;
 pub mod frost_words;
+mod job_talk;
+mod job_why;
+mod knowledge;
+mod lookup_text;
+mod meant;
+mod menu;
+mod now_text;
+mod question_talk;
+mod sentences;
+mod settings_talk;
 pub mod understand;
+mod verdict_text;
 
+pub use answer::{Answer, Asked};
+pub use conversation::{Needs, apology, decide, needs};
 pub use facts::{Change, Expected, ExpectedTopic, Facts, Outcome};
+pub use frost_words::FrostReading;
+pub use job_why::job_why;
+pub use knowledge::{Knowledge, KnowledgeError};
+pub use menu::command_menus;
+pub use understand::{Intent, Understood};

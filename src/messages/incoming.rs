@@ -70,12 +70,22 @@ pub struct Incoming {
     pub what: What,
 }
 
+/// A message of the bot's own as it stands.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Shown {
+    /// Its text.
+    pub text: String,
+    /// The labels and data of its buttons, row by row; buttons without data are left out.
+    pub buttons: Vec<Vec<(String, String)>>,
+}
+
 /// What happened.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum What {
     /// A text, or the caption of a picture.
     Text {
-        /// The text as it was written, commands and mentions included.
+        /// The text as it was written, without the bot's own name where that spoke to the bot;
+        /// empty when the name was all there was.
         text: String,
         /// The message's id.
         message: i32,
@@ -91,6 +101,8 @@ pub enum What {
         message: Option<i32>,
         /// The button's data.
         data: String,
+        /// What the message says at the moment, when the platform tells.
+        shown: Option<Shown>,
     },
     /// The bot was added to the group.
     AddedToGroup,

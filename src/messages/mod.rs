@@ -8,7 +8,7 @@ mod incoming;
 mod outgoing;
 mod press;
 
-pub use incoming::{Chat, ChatKind, Incoming, Person, Role, UpdateKey, What};
+pub use incoming::{Chat, ChatKind, Incoming, Person, Role, Shown, UpdateKey, What};
 pub use outgoing::{
     AnswerPress, Button, Buttons, CommandMenu, Does, Edit, LONGEST_TEXT, MOST_BUTTONS, MenuScope,
     Outgoing, Priority, Say,

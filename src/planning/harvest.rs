@@ -28,6 +28,10 @@ pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
     Some(first + Days::new(grace))
 }
 
+/// Days by which a harvest comes later as autumn days shorten. Source: Virginia Cooperative
+/// Extension 426-334.
+const SHORT_DAY_FACTOR: i64 = 14;
+
 /// Days to count back from the average first autumn frost for an autumn sowing.
 ///
 /// Days to harvest, plus the harvest period, plus a fortnight because days shorten, plus another
@@ -40,7 +44,6 @@ pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
 /// ```
 #[must_use]
 pub fn autumn_count_back(days_to_harvest: i64, harvest_days: i64, frost_kills: bool) -> i64 {
-    const SHORT_DAY_FACTOR: i64 = 14;
     const FROST_TENDER_FACTOR: i64 = 14;
     let tender = if frost_kills { FROST_TENDER_FACTOR } else { 0 };
     days_to_harvest + harvest_days + SHORT_DAY_FACTOR + tender
@@ -69,28 +72,30 @@ fn usual_age_days(crop: &Crop) -> i64 {
     crop.indoors.as_ref().map_or(0, |indoors| indoors.age_weeks.ideal.middle() * 7)
 }
 
-/// The last day on which a start that leads to harvest after `lead_low` days is still worth it.
-///
-/// `on_time` is the day on which the same start would be made in good time. A crop that ripens
-/// once must ripen before the harvest ends. One that yields over weeks must keep at least half of
-/// the harvest of an on-time start, and two weeks of it (a rule of our own: common practice with
-/// no source). What lives on into another year must root before winter instead. `None` where no
-/// frost sets an end, or where the crop cannot make it even when started on time; the flag tells
-/// the two apart.
+/// The last day on which a start is still worth it.
 pub(super) enum LastStart {
     /// No frost ends it.
     Open,
     /// The last worthwhile day.
     On(NaiveDate),
-    /// The season is too short even for an on-time start.
+    /// The crop cannot make it in this season even when started in good time.
     SeasonTooShort,
 }
 
+/// The last day on which a start that yields `lead(days)` days later is still worth it; `lead`
+/// turns the trade's days to harvest into days from this start.
+///
+/// `on_time` is the day on which the same start would be made in good time. A crop that ripens
+/// once must ripen before the harvest ends. One that yields over weeks must keep at least a third
+/// of the harvest of an on-time start, and two weeks of it (a rule of our own: common practice with
+/// no source). A late start ripens as days shorten, so the fortnight of Virginia Cooperative
+/// Extension 426-334 is added to the middle of the days to harvest. What lives on into another
+/// year must root before winter instead.
 pub(super) fn last_worthwhile_start(
     crop: &Crop,
     season: &Season,
     on_time: NaiveDate,
-    lead_low: i64,
+    lead: impl Fn(i64) -> i64,
 ) -> LastStart {
     const LEAST_HARVEST_DAYS: i64 = 14;
     let Some(end) = harvest_end(crop, season) else { return LastStart::Open };
@@ -99,18 +104,22 @@ pub(super) fn last_worthwhile_start(
         let last = first - TimeDelta::weeks(ROOTING_WEEKS);
         return if last < on_time { LastStart::SeasonTooShort } else { LastStart::On(last) };
     }
-    let full = end.signed_duration_since(on_time).num_days() - lead_low;
-    if full < 0 {
+    let days = crop.harvest.days;
+    let left_after = |lead: i64| end.signed_duration_since(on_time).num_days() - lead;
+    if left_after(lead(days.low)) < 0 {
         return LastStart::SeasonTooShort;
     }
+    let full = left_after(lead(days.middle())).max(0);
     let need = match crop.harvest.kind {
         HarvestKind::Once => 0,
         HarvestKind::Continuing | HarvestKind::Bloom => {
             let usual = full.min(crop.harvest.lasts_weeks * 7);
-            (usual / 2).max(LEAST_HARVEST_DAYS).min(full)
+            (usual / 3).max(LEAST_HARVEST_DAYS).min(full)
         }
     };
-    LastStart::On(end - TimeDelta::days(lead_low + need))
+    let last = end - TimeDelta::days(lead(days.middle()) + SHORT_DAY_FACTOR + need);
+    // Where it is tight even in good time, good time is the last time.
+    LastStart::On(last.max(on_time))
 }
 
 #[cfg(test)]

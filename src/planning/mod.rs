@@ -28,6 +28,6 @@ pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS}
 pub use harvest::{autumn_count_back, harvest_end};
 pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
-pub use ripening::{Ripening, Ripens, ripening};
+pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

@@ -38,15 +38,23 @@ pub struct Ripening {
     pub days_to_spare: i64,
 }
 
-/// Whether `crop`, started in the best way on the day `on`, ripens in `garden`; `None` where no
-/// frost ends the season, where the crop is harvested in another year, or where there is no
-/// season to weigh.
+/// Whether `crop`, started in the best way on the day `on`, ripens in `garden`; `None` as for
+/// [`ripening_of`].
 #[must_use]
 pub fn ripening(crop: &Crop, garden: Garden, on: NaiveDate) -> Option<Ripening> {
-    if crop.crops_in_year > 1 || crop.autumn_planting_weeks.is_some() {
+    ripening_of(crop, &best_ways(crop, garden, on).into_iter().next()?)
+}
+
+/// Whether `crop`, started as `start` weighs it, ripens.
+///
+/// `None` where no frost ends the season, where the crop is harvested in another year, where it
+/// is never started this way, or where the step comes after the start.
+#[must_use]
+pub fn ripening_of(crop: &Crop, start: &Assessment) -> Option<Ripening> {
+    if crop.crops_in_year > 1 || crop.autumn_planting_weeks.is_some() || start.verdict.is_err() {
         return None;
     }
-    let start = best_ways(crop, garden, on).into_iter().next()?;
+    let on = start.on;
     let season = start.season?;
     let end = harvest_end(crop, &season)?;
     let days = crop.harvest.days;
@@ -56,13 +64,15 @@ pub fn ripening(crop: &Crop, garden: Garden, on: NaiveDate) -> Option<Ripening> 
             days_after_direct_sowing(crop, days.low),
             days_after_direct_sowing(crop, days.high),
         ),
-        Step::SowIndoors => {
-            let age = crop.indoors.as_ref()?.age_weeks.ideal.low;
-            let usual = start.windows.plant_out.first()?.ideal_from;
-            let out = start.set_out.unwrap_or_else(|| usual.max(on + TimeDelta::weeks(age)));
-            (out, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high))
+        Step::SowIndoors => (
+            start.set_out?,
+            days_after_setting_out(crop, days.low),
+            days_after_setting_out(crop, days.high),
+        ),
+        Step::PlantOut => {
+            (on, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high))
         }
-        _ => (on, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high)),
+        Step::PotUp | Step::HardenOff => return None,
     };
     let first_early = from + TimeDelta::days(low);
     let first_late = from + TimeDelta::days(high);
@@ -74,5 +84,5 @@ pub fn ripening(crop: &Crop, garden: Garden, on: NaiveDate) -> Option<Ripening> 
     } else {
         Ripens::No
     };
-    Some(Ripening { start, ripens, first_early, first_late, end, days_to_spare })
+    Some(Ripening { start: start.clone(), ripens, first_early, first_late, end, days_to_spare })
 }

@@ -3,9 +3,9 @@
 use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
-use super::crop::{Crop, Indoors, Span, Treatment, Way};
+use super::crop::{Crop, Indoors, Span, StartFrom, Treatment, Way};
 use super::harvest::{
-    LastStart, autumn_count_back, days_after_direct_sowing, days_after_setting_out, harvest_end,
+    LastStart, ROOTING_WEEKS, autumn_count_back, days_after_direct_sowing, days_after_setting_out,
     last_worthwhile_start,
 };
 use super::season::Season;
@@ -152,11 +152,20 @@ fn weeks(n: i64) -> TimeDelta {
 fn setting_out(crop: &Crop, season: &Season) -> (NaiveDate, TimeDelta) {
     let by_class = season.last_frost + weeks(crop.setting_out().low);
     match season.trusted {
-        Some(trusted) if crop.frost_kills() && trusted > by_class => {
+        Some(trusted) if tops_meet_frost(crop) && trusted > by_class => {
             (trusted, trusted.signed_duration_since(by_class))
         }
         _ => (by_class, TimeDelta::zero()),
     }
+}
+
+/// Whether a late frost meets what is set out: what is planted dormant comes up weeks later.
+fn tops_meet_frost(crop: &Crop) -> bool {
+    let dormant = matches!(
+        crop.start_from.first(),
+        Some(StartFrom::Tubers | StartFrom::Cloves | StartFrom::Sets | StartFrom::Crowns)
+    );
+    crop.frost_kills() && !dormant
 }
 
 fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
@@ -164,7 +173,7 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
     let at = |offset: i64| season.last_frost + weeks(offset);
 
     if crop.ways.contains(&Way::Indoors) || crop.ways.is_empty() {
-        let lead = days_after_setting_out(crop, crop.harvest.days.low);
+        let lead = |days| days_after_setting_out(crop, days);
         let last = match last_worthwhile_start(crop, season, set_out, lead) {
             LastStart::Open => season.end(),
             LastStart::On(date) => date,
@@ -217,7 +226,7 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
             .map(|trusted| trusted - TimeDelta::days(emerge));
         let not_before = |date: NaiveDate| safe.map_or(date, |safe| date.max(safe));
         let ideal_from = not_before(at(sow.is.low));
-        let lead = days_after_direct_sowing(crop, crop.harvest.days.low);
+        let lead = |days| days_after_direct_sowing(crop, days);
         let by_harvest = match last_worthwhile_start(crop, season, ideal_from, lead) {
             LastStart::Open => Some(season.end()),
             LastStart::On(date) => Some(date),
@@ -261,7 +270,9 @@ fn autumn(crop: &Crop, season: &Season, all: &mut Windows) {
         }
     };
     let days = crop.harvest.days.middle();
-    if let Some(indoors) = &crop.indoors {
+    // Where sowing in place is the better way, nobody raises the second crop in trays.
+    let raised = crop.indoors.as_ref().filter(|_| crop.ways.first() == Some(&Way::Indoors));
+    if let Some(indoors) = raised {
         let lead = days_after_setting_out(crop, days);
         let plant_out = window(autumn_count_back(lead, rule.harvest_days, crop.frost_kills()));
         let age = &indoors.age_weeks.ideal;
@@ -276,19 +287,19 @@ fn autumn(crop: &Crop, season: &Season, all: &mut Windows) {
     }
 }
 
-/// Adds an autumn window behind the spring one: the two never overlap, and where the spring one
-/// reaches past the autumn one's good days, it takes them over.
+/// Adds an autumn window behind the spring one: the two never overlap. The spring one keeps its
+/// own days up to the autumn one's good days, and takes them over where its good days reach past
+/// them.
 fn push_after(list: &mut Vec<Window>, mut autumn: Window) {
     if let Some(spring) = list.last_mut() {
         let day = TimeDelta::days(1);
-        let earliest = spring.ideal_to + day;
-        autumn.from = autumn.from.max(earliest);
-        autumn.ideal_from = autumn.ideal_from.max(earliest);
+        autumn.ideal_from = autumn.ideal_from.max(spring.ideal_to + day);
         if autumn.ideal_to < autumn.ideal_from {
             spring.to = spring.to.max(autumn.to);
             return;
         }
-        spring.to = spring.to.min(autumn.from - day);
+        spring.to = spring.to.min(autumn.ideal_from - day);
+        autumn.from = autumn.from.max(spring.to + day);
     }
     list.push(autumn);
 }
@@ -311,26 +322,27 @@ fn overwintering_planting(span: Span, season: &Season, all: &mut Windows) {
 /// weeks before the good range are workable, and after it as long as plants root before winter.
 fn summer_sowing(crop: &Crop, span: Span, season: &Season, all: &mut Windows) {
     let at = |offset: i64| season.last_frost + weeks(offset);
-    let age = crop.indoors.as_ref().map_or(0, |indoors| indoors.age_weeks.ideal.low);
-    let rooted = harvest_end(crop, season)
-        .and(season.first_frost)
-        .map_or(at(span.high + 4), |first| first - weeks(super::harvest::ROOTING_WEEKS + age));
-    let sow = Window {
-        label: Label::Overwintering,
-        from: at(span.low - 2),
-        ideal_from: at(span.low),
-        ideal_to: at(span.high),
-        to: rooted,
-        season: season.year,
-    }
-    .ordered();
+    let rooted = season.first_frost.map_or(at(span.high + 4), |first| first - weeks(ROOTING_WEEKS));
+    let sow_until = |last: NaiveDate| {
+        Window {
+            label: Label::Overwintering,
+            from: at(span.low - 2),
+            ideal_from: at(span.low),
+            ideal_to: at(span.high),
+            to: last,
+            season: season.year,
+        }
+        .ordered()
+    };
     if crop.ways.contains(&Way::Outdoors) {
-        all.sow_outdoors.push(sow);
+        all.sow_outdoors.push(sow_until(rooted));
     }
     if let Some(indoors) = &crop.indoors {
-        let age = &indoors.age_weeks.ideal;
+        let age = &indoors.age_weeks;
+        let sow = sow_until(rooted - weeks(age.workable.low));
+        let (low, high) = (7 * age.ideal.low, 7 * age.ideal.high);
         all.sow_indoors.push(sow);
-        all.plant_out.push(sow.shifted(7 * age.low, 7 * age.low, 7 * age.high, 7 * age.low));
+        all.plant_out.push(Window { to: rooted, ..sow.shifted(low, low, high, low) }.ordered());
     }
 }
 

@@ -1,14 +1,37 @@
 //! All SQL: what is kept, in the domain's verbs.
 //!
-//! SQLite is the engine; texts use `$1` placeholders and nothing that PostgreSQL lacks, and every
+//! `SQLite` is the engine; texts use `$1` placeholders and nothing that `PostgreSQL` lacks, and every
 //! instant and date is bound from Rust.
+//!
+//! One connection writes and a few read. A [`Work`] is a writing transaction: what an update
+//! changes, what is sent for it and that it was seen are kept together or not at all. The queue of
+//! outgoing messages and the mornings have verbs of their own on [`Store`].
+
+mod changes;
+mod facts;
+mod groups;
+mod mornings;
+mod open;
+mod pruning;
+mod queue;
+mod rows;
+mod schedule;
+mod settling;
+#[cfg(test)]
+mod tests;
+mod work;
 
 use chrono::{DateTime, NaiveDate, Utc};
+use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::chat::{Change, Facts};
 use crate::club::{Club, JobMark, Member, MemberId};
-use crate::messages::{Incoming, Outgoing, Priority, UpdateKey};
+use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
+
+pub use pruning::Counts;
+
+/// What the store's verbs give.
+pub type Result<T> = std::result::Result<T, StoreError>;
 
 /// What went wrong in the store.
 #[derive(Debug, thiserror::Error)]
@@ -22,18 +45,27 @@ pub enum StoreError {
     /// The URL is not one that is supported.
     #[error("{0}")]
     Url(String),
-    /// A kept value could not be read.
+    /// A kept value could not be read; the text names its table, row and column.
     #[error("a kept value could not be read: {0}")]
     Corrupt(String),
 }
 
 /// The store; cheap to clone.
 #[derive(Debug, Clone)]
-pub struct Store {}
+pub struct Store {
+    /// The only connection that writes.
+    writer: SqlitePool,
+    /// Connections that only read; the writer itself for a database in memory.
+    reader: SqlitePool,
+}
 
 /// One writing transaction: everything in it is kept at [`Work::commit`], or nothing is.
+///
+/// One that is dropped without a commit is rolled back.
 #[derive(Debug)]
-pub struct Work {}
+pub struct Work {
+    transaction: Transaction<'static, Sqlite>,
+}
 
 /// A message that waits in the queue.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -1,6 +1,3 @@
 //! The whole program against a fake platform and a fresh database.
 
-use axum as _;
-use insta as _;
-use proptest as _;
-use tempfile as _;
+mod platform;

@@ -1,0 +1,462 @@
+# What the bot says, in English: the verdict first, the reason in numbers, then the next step.
+#
+# The spelling and the dates follow the reader's region (en-US, en-GB); the words are the same.
+# $crops is a crop's plural name ("cucumbers", "basil"); dates, lengths, temperatures and lists
+# arrive already written in the reader's form.
+
+## Dates
+
+# A span of days that crosses a month: $from and $to are dates, "April 17" and "May 1".
+date-range = { $from } to { $to }
+
+# The days of a span within one month: $from and $to are day numbers. What stands around them is
+# the date as the reader's region writes it: "April 17–24", "17–24 April".
+day-range = { $from }–{ $to }
+
+## Lengths of time
+
+# $n is a whole number.
+days = { $n ->
+    [one] { $n } day
+   *[other] { $n } days
+}
+
+# $n is a whole number or a number and a half: "3", "3½".
+weeks = { $n ->
+    [one] { $n } week
+   *[other] { $n } weeks
+}
+
+# $from and $to are whole numbers.
+days-range = { $to ->
+    [one] { $from }–{ $to } day
+   *[other] { $from }–{ $to } days
+}
+
+# $from and $to are whole numbers or numbers and a half.
+weeks-range = { $to ->
+    [one] { $from }–{ $to } week
+   *[other] { $from }–{ $to } weeks
+}
+
+## Temperatures and lengths
+
+# Two numbers, $low and $high, that stand before a unit.
+number-range = { $low }–{ $high }
+
+# The same where a minus sign would meet the dash.
+number-range-signed = { $low } to { $high }
+
+# $n is a number, or a range as above. {"\u00a0"} is a space at which no line breaks.
+celsius = { $n }{ "\u00a0" }°C
+fahrenheit = { $n }{ "\u00a0" }°F
+millimetres = { $n }{ "\u00a0" }mm
+centimetres = { $n }{ "\u00a0" }cm
+
+# One inch or a part of one: "½ inch".
+inch = { $n } inch
+
+# More than one inch, or none: "1½ inches".
+inches = { $n } inches
+
+## When
+
+when-now = today
+when-on = on { $date }
+
+## Steps, as they stand in a sentence
+
+step-sow-indoors = sow { $crops } indoors
+step-sow-outdoors = sow { $crops } in the ground
+step-pot-up = pot up { $crops }
+step-harden-off = harden off { $crops }
+step-plant-out = set out { $crops }
+step-plant = plant { $crops }
+
+## Verdicts
+
+verdict-too-early = Not yet. Wait until { $next } to { $what }.
+verdict-early = A little early to { $what }, but it can work.
+verdict-on-time = Yes, { $what } { $when }.
+verdict-on-time-when-nights-allow = Yes, { $what } { $when }, if the week's nights stay above { $nights }.
+verdict-late = Late, but still worth it: { $what } soon.
+verdict-too-late = It is too late to { $what } this season.
+verdict-too-late-for-spring = It is too late to { $what } for the spring crop.
+verdict-season-too-short = Your season is too short for { $crops } on their own.
+
+reason-no-frost-here = Frost dates don't decide when to start { $crops } in your garden: it has no frost.
+reason-not-from-seed = { $crops } are not started from seed; you plant them.
+reason-never-sown-indoors = { $crops } are not started indoors.
+reason-never-sown-outdoors = { $crops } are not sown straight in the ground here; they need a start indoors.
+reason-never-potted-up = { $crops } are not potted up: they stay in their first cell until they go out.
+reason-never-set-out = { $crops } are sown where they grow, so there is nothing to set out.
+
+## One line for each of many crops
+
+short-too-early = { $what }: not yet, from { $next }.
+short-early = { $what }: early, but it can work; best from { $next }.
+short-on-time = { $what }: yes, good until { $until }.
+short-late = { $what }: late, but worth it until { $next }.
+short-too-late = { $what }: too late now; next good day { $next }.
+short-too-late-for-good = { $what }: too late, and your season is too short for another try.
+or-else = Or: { $line }
+
+## Why
+
+why-too-old = Sown { $when }, the plants would be { $age } old by { $setout }, when they can go out. { $most } is the most they bear.
+why-age = Sown { $when }, the plants are { $age } old when they can go out, around { $setout }; { $best } is best.
+why-cold-soil = The soil is likely still too cold: it should stay at { $minimum } or more, and { $best } is best.
+why-cold-soil-and-frost = The soil is likely too cold (it should stay at { $minimum } or more; { $best } is best), and a frost would kill what comes up.
+why-soil-check = Check that the soil stays at { $minimum } or more; { $best } is best.
+why-summer-sowing = They are sown in early summer and bloom the next year.
+why-autumn-planting = They are planted in autumn, around the first frost, for the next year.
+why-autumn-count = This sowing is for autumn, so it counts back from your first frost.
+why-cold-nights = Nights are still too cold: hardened plants bear { $nights }, and about { $kills } kills them.
+why-bears-cold = Hardened plants bear nights down to { $nights }.
+why-harden-off = Take 7 to 14 days over it, a little longer outside each day, with nights no colder than { $nights }.
+why-pot-up = Seedlings move best once their first true leaves have opened.
+why-late = The best days ended on { $ended }.
+why-too-late-harvest = Started { $when }, the first harvest would come around { $ready }, and the season ends around { $end }.
+why-too-late-bloom = Started { $when }, the first bloom would come around { $ready }, and the season ends around { $end }.
+why-heat = The last day worth it was { $ended }; summer heat would catch them before they are ready.
+why-window-closed = The last day worth it was { $ended }.
+why-season-too-short = Between your frosts lie { $days } days, and { $crops } need about { $needs } days to their first harvest after a full start.
+why-no-frost = Heat and the wet months decide there. Tell me yours with /frost none, and ask your local extension service for its planting dates.
+cost-continuing = Expect about { $behind } less of picking.
+cost-bloom = Expect about { $behind } less of bloom.
+cost-once = They should be ready around { $ready }; the season ends around { $end }.
+counted-average = Your average last frost is around { $frost }.
+counted-trusted = The date you trust is { $frost }.
+counted-first-frost = Your first frost is around { $frost }.
+
+## What to do next
+
+next-best-days = Best days: { $days }.
+next-good-until = Good until { $until }, and worth it until { $last }.
+next-good-until-only = Good until { $until }.
+next-last-day = Last day worth it: { $last }.
+next-both = A good hedge: sow some now, and some in the ground from { $from }.
+care-pot-up = If you start now, pot them up once and give them plenty of light. Otherwise wait until { $next }.
+care-own-cell = Better to wait until { $next }: they dislike being moved. If you start now, give each a large cell of its own and plenty of light.
+care-light = If you start now, give them plenty of light and keep them cool. Otherwise wait until { $next }.
+care-cover = Only under fleece or a cloche, and only hardened plants. Without cover wait until { $next }.
+care-cover-planting = Only under fleece or mulch that you can pull over on cold nights. Without it wait until { $next }.
+care-cover-sowing = Only under cover, or where the soil is already warm enough. Otherwise wait until { $next }.
+care-harden-off = Only if fleece or a cloche waits for them outside. Otherwise wait until { $next }.
+how-short = { $depth } deep, soil around { $warmth }; up in { $days }.
+how-short-surface = On the surface, soil around { $warmth }; up in { $days }.
+how-short-spacing = Set them { $apart } apart.
+other-now = Instead, { $what }: that works now, until { $until }.
+other-from = Instead, { $what } from { $from }.
+instead-sow-outdoors = Instead, sow them straight in the ground: worth it until { $until }.
+instead-buy-plants = Instead, buy young plants: setting out is worth it until { $until }.
+instead-autumn = The autumn sowing opens on { $next }.
+instead-next-season = Next season's good days begin on { $next }.
+instead-faster-variety = What can help: a faster variety, bought plants of full size, or a tunnel.
+
+## When
+
+when-head = { $crops }:
+when-head-last-frost = { $crops }, counted from your average last frost around { $frost }:
+when-head-first-frost = { $crops }, counted from your first frost around { $frost }:
+when-line = • { $what }: { $days }
+when-line-late = • { $what }: { $days }; worth it until { $last }
+when-line-autumn = • { $what } for autumn: { $days }; worth it until { $last }
+
+## How
+
+how-head = { $crops }:
+how-from-tubers = • start from seed potatoes
+how-from-cloves = • start from cloves, pointed end up
+how-from-slips = • start from rooted slips
+how-from-crowns = • start from crowns
+how-from-sets = • start from sets
+how-soak = • soak the seed for { $lead } before sowing
+how-nick = • nick the seed coat before sowing; mind your fingers
+how-chill = • chill the seed, moist, for { $lead } before sowing
+how-chit = • sprout the tubers in light for { $lead } before planting
+how-root-slips = • root slips for { $lead } before planting
+how-depth = • sow { $depth } deep
+how-planting-depth = • plant { $depth } deep
+how-surface = • press onto the surface, do not cover
+how-light = • needs light to come up
+how-dark = • needs the dark to come up
+how-warmth = • soil { $best } is best, at least { $minimum }
+how-days = • up in { $days }
+how-cell = • indoors: { $seeds ->
+    [one] one seed
+   *[other] { $seeds } seeds
+} to a cell of { $cell }; goes out at { $age }
+how-next-pot = • potted up, it moves to { $pot }
+how-spacing = • { $apart } apart, rows { $rows } apart
+
+## Will it ripen
+
+ripens-yes = Yes: { $crops } will make it.
+ripens-tight = Tight: { $crops } may just make it.
+ripens-no = No: { $crops } will not make it this season.
+blooms-yes = Yes: { $crops } will bloom in time.
+blooms-tight = Tight: { $crops } may just bloom in time.
+blooms-no = No: { $crops } will not bloom in time this season.
+ripens-why = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }: { $spare ->
+    [one] { $spare } day to spare
+   *[other] { $spare } days to spare
+} at the slow end.
+ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }.
+ripens-what-helps = What helps: a faster variety, bought plants, or cover in autumn.
+ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
+ripens-next-year = { $crops } crop or bloom in the year after they are sown, so no frost hurries them this year.
+
+## What now
+
+now-head = What you can start today, { $date }:
+now-head-on = What you can start on { $date }:
+now-nothing = Nothing to start on { $date } among your { $kind }. Enjoy the garden.
+now-no-frost = Your garden has no frost, so frost dates don't say what to start now. Heat and the wet months decide; your local extension service has planting dates for your area.
+now-until = { $crop } ({ $date })
+now-from = { $crop } (best from { $date })
+now-more = {" "}and { $count } more
+group-late = late, { $how }, last days:
+group-on-time = { $how }, good until:
+group-early = early, with care, { $how }:
+group-sow-indoors = sow indoors
+group-sow-outdoors = sow in the ground
+group-plant-out = set out or plant
+group-harden-off = harden off
+group-pot-up = pot up
+kind-crops = crops
+kind-vegetables = vegetables
+kind-herbs = herbs
+kind-flowers = flowers
+
+## Cautions
+
+caution-poisonous-plant = Care: plant and seed are poisonous. Keep them from children and pets.
+caution-raw-beans = Care: the raw beans are poisonous; cook them well before anyone eats them.
+caution-broad-bean-favism = Care: people with favism (G6PD deficiency) must not eat these beans; ask a doctor.
+caution-bitter-squash = Care: never eat a fruit of this family that tastes bitter; spit it out and throw it away.
+caution-green-potatoes = Care: don't eat green or sprouted potatoes, and keep berries and leaves from children.
+caution-skin-irritant = Care: the sap can burn skin in sunlight; wear gloves and sleeves.
+caution-treated-seed = Care: seed may be treated. Read the packet, wear gloves, and keep it from children and animals.
+caution-heat-and-water = Care: keep lamps, heaters, heat mats and their plugs dry, leave them as the maker says, and follow your local electrical code.
+caution-dusty-compost = Care: moisten dusty compost before you handle it, don't breathe the dust, and wash your hands.
+
+## Words and names
+
+which-crop = “{ $word }” can mean { $crops }. Which do you mean?
+which-or-outside = By “{ $word }” I understand { $crop }. Do you mean { $outside }? I have no dates for that.
+which-or-outside-ask = “{ $word }”: do you mean { $crop }? I have no dates for { $outside }.
+unknown-crop = I don't know “{ $written }”. Try its everyday name, such as “tomato”.
+unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?
+not-understood = I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+
+## Mornings
+
+morning-greeting = Good morning! { $date }:
+morning-check-forecast = Before anything tender goes out, check the week's nights and harden it off first.
+morning-more = { $count ->
+    [one] One more job waits
+   *[other] { $count } more jobs wait
+}: /now
+job-good-until = { $what }: good until { $until }.
+job-last-good-day = { $what }: today is the last good day.
+job-late = { $what }: late, but worth it until { $last }.
+job-very-last-day = { $what }: today is the last day worth it.
+job-harden-off = { $what }: over 7 to 14 days, while nights stay above { $nights }.
+job-when-nights-allow = { $what } when the week's nights stay above { $nights }.
+button-done = { $number } done
+button-later = later
+button-skip = skip
+button-done-undo = { $number } is done · undo
+button-skipped-undo = { $number } is skipped · undo
+button-later-undo = { $number } later · undo
+notice-done = Noted as done on { $date }.
+notice-later = I will name it again on { $date }.
+notice-skip = I will not name it again this season.
+notice-undone = Taken back.
+notice-job-gone = That job is no longer in your plan, so nothing changed. /now shows what is.
+notice-old-button = This button is from an older message and I can no longer read it. Nothing changed. /help shows what I can do.
+notice-private-only = Please do that in our private chat.
+
+## Meeting people
+
+start-private = Hello { $name }! I tell you what to sow, harden off and plant out, and when.
+    Tell me what you grow (/grow tomato, basil) and I write you on the mornings when something is due.
+start-joined = You are with { $club }.
+start-token-unknown = That invitation is no longer valid; press the button in your club's group again.
+start-need-frost = First, when are your frosts? Send the average last spring frost and first autumn frost, like this: /frost 05-15 10-05
+start-has-frost = I count with { $frost }. /frost changes that for your garden.
+start-need-zone = Which time zone are you in? Send a city, like this: /zone Denver. Until then I use UTC.
+group-greeting = Hello! I help with the timing of sowing and planting. Ask me by command, for example /ask can I start cucumbers now?, or reply to one of my messages.
+    For morning reminders, open a private chat with me: I may not write first.
+    An administrator can set the club's frost dates and time zone with /club.
+button-open-private = Get my reminders
+help-short = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
+help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+
+    /grow tomato, basil – put crops on your list; I remind you of them
+    /drop basil – take one off
+    /mycrops – your list
+    /now – what you can do today
+    /frost 05-15 10-05 – your last and first frost
+    /zone Denver – your time zone
+    /hour 7:00 – when your reminder comes
+    /settings – all of it at a glance
+help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /club is for administrators. Reminders come in private.
+
+## Frost
+
+frost-words = last frost around { $last }, first frost around { $first }
+frost-words-trusted = last frost by { $last } and first frost from { $first }, dates you trust
+frost-words-last-only = last frost around { $last }, no autumn frost
+frost-words-free = no frost
+frost-set = Noted for your garden: { $frost }. That is a season of { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}.
+frost-set-no-end = Noted for your garden: { $frost }.
+frost-set-spans = It runs over the new year, as in the southern hemisphere.
+frost-which-basis = Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+frost-set-free = Noted: your garden has no frost. Which months are too hot there, and which are wet? For example: hot June to September, wet June to October.
+frost-hot-and-wet = Noted: { $months }. I keep that for planning by heat and rain; until then, your local extension service has planting dates for your area.
+frost-unset = Your own frost dates are gone; the club's hold where it has some.
+frost-show = Your garden: { $frost }.
+frost-show-club = Your club's dates hold for you: { $frost }.
+frost-show-none = I don't know your frost dates yet.
+frost-how-to = Send the last spring frost and the first autumn frost as month and day, like this: /frost 05-15 10-05. If it never freezes: /frost none
+frost-only-last = I have { $last } as your last spring frost. When is the first autumn frost? Send both: /frost { $code } 10-05
+frost-not-understood = I could not read that as frost dates.
+frost-impossible = The calendar has no day “{ $written }”.
+frost-same-day = Both dates are the same day; the last spring frost and the first autumn frost must differ.
+frost-too-short = Only { $days } days lie between these dates; check both.
+frost-only-autumn = A first autumn frost needs a last spring frost before it; send both.
+frost-first-needed = For that I need your frost dates. Send them like this: /frost 05-15 10-05
+frost-first-needed-group = For that I need frost dates. An administrator can set the club's with /club, and you can set your own with /frost 05-15 10-05
+button-average = They are averages
+button-trusted = I trust them
+button-undo = Undo
+button-frost = Frost dates
+button-zone = Time zone
+button-hour = Reminder time
+button-language = Language
+button-metric = °C and cm
+button-customary = °F and inches
+button-settings = Settings
+
+## Crops
+
+grow-how-to = Which crops do you grow? Send their names, like this: /grow tomato, basil
+grow-added = On your list: { $crops }.
+grow-already = Already on your list: { $crops }.
+grow-first-up = Next: { $what }, from { $date }.
+grow-now-up = You can { $what } now, good until { $date }.
+grow-which = “{ $word }” can mean { $crops }. Which one do you grow?
+drop-how-to = Which crops shall I take off? Send their names, like this: /drop basil
+drop-done = Off your list: { $crops }.
+drop-not-there = Not on your list: { $crops }.
+drop-nothing = Your list is empty, so there is nothing to take off.
+mycrops-empty = Your list is empty. Send what you grow, like this: /grow tomato, basil
+mycrops-head = You grow { $count ->
+    [one] one crop
+   *[other] { $count } crops
+}:
+mycrops-line = • { $crop }: { $what } from { $date }
+mycrops-line-now = • { $crop }: { $what } now, good until { $date }
+mycrops-line-plain = • { $crop }
+page-of = Page { $page } of { $pages }
+button-next-page = More ›
+button-previous-page = ‹ Back
+button-add = Add { $crop }
+button-crop = { $crop }
+button-remind = Remind me of { $crop }
+
+## Jobs of the day
+
+now-jobs-head = { $date }, from your list:
+now-jobs-none = Nothing to do today, { $date }, for the crops on your list.
+now-jobs-next = Next: { $what }, from { $date }.
+
+## Time zone, hour, language, units
+
+zone-set = Your time zone is { $zone }; it is { $time } there now.
+zone-how-to = Send a city or a zone's name, like this: /zone Denver
+zone-show = Your time zone is { $zone }.
+zone-show-none = I don't know your time zone and use UTC.
+zone-near = I don't know the place “{ $written }”. Did you mean one of these?
+zone-unknown = I don't know the place “{ $written }”. Send a larger city near you, or a zone's name such as America/Denver.
+hour-set = Reminders come at { $time } ({ $zone }).
+hour-how-to = Send a time of day, like this: /hour 7:00
+hour-show = Reminders come at { $time } ({ $zone }).
+hour-bad = “{ $written }” is not a time of day. Send it like this: /hour 7:00
+language-how-to = Which language?
+language-set = From now on I speak { $language } with you.
+language-unknown = I don't speak “{ $written }” yet. I speak { $languages }.
+language-name-en = English
+language-name-en-GB = English (UK)
+language-name-en-US = English (US)
+units-set-metric = From now on in °C and cm.
+units-set-customary = From now on in °F and inches.
+settings-head = Your settings
+settings-frost = • Frost: { $frost }
+settings-frost-none = • Frost: not given
+settings-frost-club = • Frost: { $frost } (your club's)
+settings-zone = • Time zone: { $zone }
+settings-zone-club = • Time zone: { $zone } (your club's)
+settings-zone-none = • Time zone: not given, so UTC
+settings-hour = • Reminders at { $time }
+settings-units-metric = • Units: °C and cm
+settings-units-customary = • Units: °F and inches
+settings-language = • Language: { $language }
+settings-club = • Club: { $club }
+settings-hot-and-wet = • Hot and wet months: { $months }
+settings-unreachable = Reminders come in our private chat; open it once and send /start.
+
+## Club
+
+club-head = { $club }, settings for everybody who has none of their own
+club-only-in-group = /club works in your club's group, where I can see who its administrators are.
+club-not-administrator = Only administrators of this group can change the club's settings. /frost sets your own garden.
+club-role-unknown = I could not check who the administrators are. Please try again in a minute.
+club-frost-set = Noted for the club: { $frost }. That is a season of { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}. Members with dates of their own keep them.
+club-frost-set-no-end = Noted for the club: { $frost }. Members with dates of their own keep them.
+club-frost-unset = The club has no frost dates any more.
+club-frost-how-to = Reply to this message with the club's average last spring frost and first autumn frost, like this: 05-15 10-05
+club-zone-set = The club's time zone is { $zone }.
+club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
+club-language-set = The club's language is { $language }.
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+
+## Trouble
+
+went-wrong = Something went wrong on my side with that. Nothing changed; please try it once more.
+unknown-command = I don't know that command. /help shows what I can do.
+what-was-it = I was waiting for something else. { $again }
+
+## Command menus (at most 256 characters each)
+
+menu-ask = Can I start this now?
+menu-now = What can I do today?
+menu-grow = Put crops on my list
+menu-drop = Take a crop off my list
+menu-mycrops = My list
+menu-frost = My frost dates
+menu-zone = My time zone
+menu-hour = When my reminder comes
+menu-settings = My settings
+menu-help = What the bot can do
+menu-club = The club's settings
+
+## Plan
+
+plan-line = { $days }: { $what } (worth it until { $last }). { $why }
+plan-why-sow-indoors = So that they are { $age } old when they go out, counted from the last frost around { $last_frost }.
+plan-why-pot-up = Three to four weeks after sowing, when true leaves have opened.
+plan-why-harden-off = 7 to 14 days before they go out.
+plan-why-plant-out = Hardened plants bear nights down to { $nights }; the last frost is around { $last_frost }.
+plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last frost is around { $last_frost }.
+plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
+plan-why-overwinter = For next year, around the first frost on { $first_frost }.
+plan-why-second-year = Sown in early summer, it blooms the next year.

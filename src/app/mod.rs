@@ -1,0 +1,16 @@
+//! The one path that both faces share: what comes in is decided and kept, what waits is sent.
+
+mod clock;
+mod limits;
+mod mornings;
+mod outbox;
+mod platform;
+mod sender;
+mod take_in;
+
+pub use clock::Clock;
+pub use limits::{Limits, SendLimits};
+pub use mornings::morning;
+pub use platform::{Delivery, Platform};
+pub use sender::{Outbox, Sender, SenderStep, run_sender};
+pub use take_in::{App, Update};

@@ -1,0 +1,180 @@
+//! The one path of an update: load the facts, decide, and keep the changes and the answers in one
+//! transaction together with the update's id.
+
+use std::any::Any;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::Arc;
+
+use chrono::{DateTime, TimeDelta, Utc};
+use tokio::sync::Notify;
+
+use crate::chat::{Change, Facts, Knowledge, Outcome, apology, decide, needs};
+use crate::club::LanguageTag;
+use crate::messages::{ChatKind, Incoming, Outgoing, Priority, UpdateKey, What};
+use crate::store::{Store, StoreError, Work};
+
+/// How long the answer to a press is worth sending; the platform forgets a press within minutes.
+const PRESS_ANSWER_LIFE: TimeDelta = TimeDelta::seconds(60);
+
+/// An update as it came: its key and, where it could be read, what it says.
+#[derive(Debug, Clone)]
+pub struct Update {
+    /// Identifies it.
+    pub key: UpdateKey,
+    /// What happened; `None` for one that could not be read.
+    pub incoming: Option<Incoming>,
+}
+
+/// The path that both faces share.
+#[derive(Clone)]
+pub struct App {
+    /// What is kept.
+    pub store: Store,
+    /// What is the same for every reader.
+    pub knowledge: Arc<Knowledge>,
+    /// Woken when messages were queued.
+    pub queued: Arc<Notify>,
+    /// Woken when a reminder time may have changed.
+    pub mornings_changed: Arc<Notify>,
+}
+
+/// Why one update was passed over.
+#[derive(Debug, thiserror::Error)]
+enum PassedOver {
+    #[error(transparent)]
+    Store(#[from] StoreError),
+    #[error("deciding it panicked: {0}")]
+    Panicked(String),
+}
+
+impl App {
+    /// The app over this store.
+    #[must_use]
+    pub fn new(store: Store, knowledge: Arc<Knowledge>) -> Self {
+        let (queued, mornings_changed) = (Arc::new(Notify::new()), Arc::new(Notify::new()));
+        Self { store, knowledge, queued, mornings_changed }
+    }
+
+    /// Takes in updates in their order, in one transaction: when this returns, each is kept with
+    /// all its effects exactly once, whether it came before or not.
+    ///
+    /// An update that cannot be decided leaves nothing behind but an apology.
+    ///
+    /// # Errors
+    /// When the store fails; then none of the updates is kept, and all can be taken in again.
+    pub async fn take_in(&self, updates: &[Update], now: DateTime<Utc>) -> Result<(), StoreError> {
+        let mut work = self.store.begin().await?;
+        for update in updates {
+            if work.already_seen(update.key).await? {
+                continue;
+            }
+            work.mark_seen(update.key, now).await?;
+            let Some(incoming) = &update.incoming else { continue };
+            work.savepoint().await?;
+            match self.take_one(&mut work, incoming, now).await {
+                Ok(()) => work.release().await?,
+                Err(why) => {
+                    work.rollback_to_savepoint().await?;
+                    let update = update.key.update;
+                    tracing::error!(update, %why, "an update could not be handled and is passed over");
+                    self.apologise(&mut work, incoming, now).await?;
+                }
+            }
+        }
+        work.commit().await?;
+        self.queued.notify_one();
+        self.mornings_changed.notify_one();
+        Ok(())
+    }
+
+    /// Takes in updates each in a transaction of its own; one that the store cannot take is noted
+    /// as seen, with an apology, and passed over.
+    ///
+    /// # Errors
+    /// When the store cannot even note an update as seen; those before it are kept.
+    pub async fn take_in_one_by_one(
+        &self,
+        updates: &[Update],
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        for update in updates {
+            let Err(why) = self.take_in(std::slice::from_ref(update), now).await else { continue };
+            tracing::error!(update = update.key.update, %why, "an update is passed over");
+            let mut work = self.store.begin().await?;
+            work.mark_seen(update.key, now).await?;
+            if let Some(incoming) = &update.incoming {
+                self.apologise(&mut work, incoming, now).await?;
+            }
+            work.commit().await?;
+            self.queued.notify_one();
+        }
+        Ok(())
+    }
+
+    async fn take_one(
+        &self,
+        work: &mut Work,
+        incoming: &Incoming,
+        now: DateTime<Utc>,
+    ) -> Result<(), PassedOver> {
+        let needs = needs(incoming);
+        if !needs.facts {
+            return Ok(());
+        }
+        let token = needs.join_token.as_deref();
+        let mut facts = work.facts(incoming, token, now).await?;
+        // The bot hears a group, so it is in it: the group has its club from the first word on.
+        let speaks =
+            matches!(incoming.what, What::Text { .. } | What::Pressed { .. } | What::AddedToGroup);
+        if incoming.chat.kind == ChatKind::Group && facts.club.is_none() && speaks {
+            let open = Change::OpenClub { title: incoming.chat.title.clone() };
+            work.apply(&facts, incoming, &open, now).await?;
+            facts = work.facts(incoming, token, now).await?;
+        }
+        let outcome = self.decide(incoming, &facts)?;
+        for change in &outcome.changes {
+            work.apply(&facts, incoming, change, now).await?;
+        }
+        let member = (incoming.chat.kind == ChatKind::Private).then_some(facts.member.id);
+        queue_all(work, &outcome, member, now).await?;
+        Ok(())
+    }
+
+    /// Decides, and turns a panic into an error: it harms no other chat.
+    fn decide(&self, incoming: &Incoming, facts: &Facts) -> Result<Outcome, PassedOver> {
+        catch_unwind(AssertUnwindSafe(|| decide(&self.knowledge, incoming, facts)))
+            .map_err(|panic| PassedOver::Panicked(panic_text(panic.as_ref())))
+    }
+
+    async fn apologise(
+        &self,
+        work: &mut Work,
+        incoming: &Incoming,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
+        let outcome = apology(&self.knowledge, incoming, &LanguageTag::default());
+        queue_all(work, &outcome, None, now).await
+    }
+}
+
+async fn queue_all(
+    work: &mut Work,
+    outcome: &Outcome,
+    member: Option<i64>,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    for outgoing in &outcome.outgoing {
+        let (priority, expires) = match outgoing {
+            Outgoing::AnswerPress(_) => (Priority::Press, Some(now + PRESS_ANSWER_LIFE)),
+            Outgoing::Say(_) | Outgoing::Edit(_) => (Priority::Reply, None),
+        };
+        work.queue(outgoing, priority, member, now, expires).await?;
+    }
+    Ok(())
+}
+
+fn panic_text(panic: &(dyn Any + Send)) -> String {
+    let text = panic.downcast_ref::<&str>().map(ToString::to_string);
+    text.or_else(|| panic.downcast_ref::<String>().cloned())
+        .unwrap_or_else(|| "without a message".to_owned())
+}

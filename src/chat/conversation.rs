@@ -1,0 +1,324 @@
+//! From an incoming message to an outcome: which handler answers what.
+
+use crate::club::LanguageTag;
+use crate::messages::{Button, ChatKind, Incoming, Press, Topic, What};
+use crate::wording::args;
+
+use super::desk::Desk;
+use super::facts::{Change, Expected, Facts, Outcome};
+use super::knowledge::Knowledge;
+use super::sentences::Request;
+use super::{club_talk, crop_talk, frost_talk, job_talk, question_talk, settings_talk};
+
+/// What must be looked up before a message can be decided.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Needs {
+    /// The join token that the text carries.
+    pub join_token: Option<String>,
+    /// Whether the sender's role in the group matters.
+    pub role: bool,
+    /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
+    pub facts: bool,
+}
+
+/// What deciding `incoming` needs.
+///
+/// The role is asked for in a group whenever a command, a reply or a press may turn out to be
+/// about the club's settings.
+#[must_use]
+pub fn needs(incoming: &Incoming) -> Needs {
+    let in_group = incoming.chat.kind == ChatKind::Group;
+    match &incoming.what {
+        What::Nothing | What::Text { addressed: false, .. } => Needs::default(),
+        What::Text { .. } | What::Pressed { .. }
+            if incoming.from.is_bot && !incoming.from.anonymous =>
+        {
+            Needs::default()
+        }
+        What::Text { text, .. } => {
+            let command = Command::read(text);
+            let join_token = command
+                .as_ref()
+                .filter(|command| command.request == Some(Request::Start))
+                .map(|command| command.rest.trim())
+                .filter(|token| !token.is_empty())
+                .map(ToOwned::to_owned);
+            let about_club = command.is_none_or(|command| command.request == Some(Request::Club));
+            Needs { join_token, role: in_group && about_club, facts: true }
+        }
+        What::Pressed { data, .. } => {
+            let club = matches!(
+                data.parse(),
+                Ok(Press::Frost(Topic::Club, _)
+                    | Press::AskFrost(Topic::Club)
+                    | Press::Zone(Topic::Club, _)
+                    | Press::AskZone(Topic::Club)
+                    | Press::Language(Topic::Club, _)
+                    | Press::AskLanguage(Topic::Club)
+                    | Press::ClubPage)
+            );
+            Needs { join_token: None, role: in_group && club, facts: true }
+        }
+        _ => Needs { facts: true, ..Needs::default() },
+    }
+}
+
+/// A command with what follows it.
+#[derive(Debug, PartialEq, Eq)]
+struct Command<'t> {
+    /// `None` for a command that the bot does not have.
+    request: Option<Request>,
+    rest: &'t str,
+}
+
+impl<'t> Command<'t> {
+    fn read(text: &'t str) -> Option<Self> {
+        let body = text.trim_start().strip_prefix('/')?;
+        let end = body.find(char::is_whitespace).unwrap_or(body.len());
+        let (name, rest) = body.split_at(end);
+        // A name may still carry the bot's own name: "/now@the_bot".
+        let name = name.split('@').next().unwrap_or_default().to_lowercase();
+        Some(Self { request: Request::of_command(&name), rest: rest.trim() })
+    }
+}
+
+/// Decides what `incoming` leads to. Pure: the same facts give the same outcome.
+#[must_use]
+pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outcome {
+    if !needs(incoming).facts {
+        return Outcome::default();
+    }
+    let mut desk = Desk::new(knowledge, facts, incoming);
+    match &incoming.what {
+        What::Text { text, .. } => text_came(&mut desk, text),
+        What::Pressed { data, .. } => button_pressed(&mut desk, data),
+        What::AddedToGroup => {
+            desk.change(Change::OpenClub { title: incoming.chat.title.clone() });
+            greet_group(&mut desk);
+        }
+        What::RemovedFromGroup => desk.change(Change::CloseClub),
+        What::Blocked => desk.change(Change::MemberReachable(false)),
+        What::Unblocked => desk.change(Change::MemberReachable(true)),
+        What::MovedTo { chat } => desk.change(Change::MoveClub { to: *chat }),
+        What::LeftGroup => desk.change(Change::LeaveClub),
+        What::Nothing => {}
+    }
+    desk.outcome
+}
+
+/// The apology for a message that could not be decided.
+#[must_use]
+pub fn apology(knowledge: &Knowledge, incoming: &Incoming, language: &LanguageTag) -> Outcome {
+    use crate::messages::{AnswerPress, Outgoing, Say};
+    let speech = knowledge.speech(language, language.units());
+    let text = speech.plain("went-wrong");
+    let outgoing = match &incoming.what {
+        What::Text { message, .. } => vec![Outgoing::Say(Say {
+            chat: incoming.chat.id,
+            thread: incoming.chat.thread,
+            reply_to: (incoming.chat.kind == ChatKind::Group).then_some(*message),
+            text,
+            buttons: Vec::new(),
+        })],
+        What::Pressed { press, .. } => {
+            vec![Outgoing::AnswerPress(AnswerPress { press: press.clone(), notice: Some(text) })]
+        }
+        _ => Vec::new(),
+    };
+    Outcome { changes: Vec::new(), outgoing }
+}
+
+fn text_came(desk: &mut Desk<'_>, text: &str) {
+    if desk.in_private() && !desk.facts.member.reachable {
+        desk.change(Change::MemberReachable(true));
+    }
+    if let Some(club) = desk.facts.club.as_ref().filter(|_| !desk.in_private()) {
+        // Whoever speaks in the group belongs to its club, however they open the private chat.
+        if !desk.incoming.from.anonymous {
+            desk.change(Change::JoinClub(club.id));
+        }
+    }
+    if let Some(command) = Command::read(text) {
+        // A command ends whatever the bot was waiting to hear.
+        if desk.facts.expected.is_some() {
+            desk.change(Change::Expect(None));
+        }
+        if let Some(request) = command.request {
+            run(desk, request, command.rest);
+        } else {
+            let text = desk.say_key("unknown-command");
+            desk.reply(text);
+        }
+        return;
+    }
+    if let Some(expected) = desk.facts.expected.clone()
+        && expected_came(desk, &expected, text)
+    {
+        return;
+    }
+    let sentence = desk.tongue.sentences.read(text);
+    match sentence {
+        Some((request, rest)) => run(desk, request, rest),
+        None => question_talk::asked(desk, text),
+    }
+}
+
+/// Takes the text as what the bot was waiting to hear; `false` where it is something else.
+fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
+    let understood = match expected {
+        Expected::Frost(topic) => frost_talk::frost_came(desk, (*topic).into(), text),
+        Expected::Zone(topic) => settings_talk::zone_came(desk, (*topic).into(), text),
+        Expected::Hour => settings_talk::hour_came(desk, text),
+        Expected::Crops | Expected::WhichToGrow => crop_talk::crops_came(desk, text),
+        Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
+        Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
+    };
+    if understood {
+        // The handler may have begun to wait for something else, which then stands.
+        let waits_anew =
+            desk.outcome.changes.iter().any(|change| matches!(change, Change::Expect(Some(_))));
+        if !waits_anew {
+            desk.change(Change::Expect(None));
+        }
+    }
+    understood
+}
+
+fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
+    match request {
+        Request::Start => start(desk, rest),
+        Request::Help => {
+            let key = if desk.in_private() { "help-private" } else { "help-group" };
+            let text = match key {
+                "help-private" => desk.say_key("help-private"),
+                _ => desk.say_key("help-group"),
+            };
+            desk.reply(text);
+        }
+        Request::Settings => settings_talk::show(desk),
+        Request::Frost => frost_talk::frost(desk, Topic::Mine, rest),
+        Request::Grow => crop_talk::grow(desk, rest),
+        Request::Drop => crop_talk::drop(desk, rest),
+        Request::MyCrops => crop_talk::my_crops(desk, 0),
+        Request::Now => job_talk::now(desk),
+        Request::Ask => {
+            if rest.is_empty() {
+                let text = desk.say_key("not-understood");
+                desk.reply(text);
+            } else {
+                question_talk::asked(desk, rest);
+            }
+        }
+        Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
+        Request::Hour => settings_talk::hour(desk, rest),
+        Request::Club => club_talk::club(desk, rest),
+    }
+}
+
+fn button_pressed(desk: &mut Desk<'_>, data: &str) {
+    let Ok(press) = data.parse::<Press>() else {
+        let notice = desk.say_key("notice-old-button");
+        desk.answer_press(Some(notice));
+        return;
+    };
+    let answered = |desk: &Desk<'_>| {
+        desk.outcome
+            .outgoing
+            .iter()
+            .any(|outgoing| matches!(outgoing, crate::messages::Outgoing::AnswerPress(_)))
+    };
+    match press {
+        Press::Job(key, answer) => job_talk::answered(desk, &key, answer),
+        Press::Frost(topic, frost) => frost_talk::set(desk, topic, frost),
+        Press::AskFrost(topic) => frost_talk::frost(desk, topic, ""),
+        Press::Grow(crop) => crop_talk::add(desk, vec![crop]),
+        Press::Drop(crop) => crop_talk::take_off(desk, vec![crop]),
+        Press::Crops(page) => crop_talk::my_crops(desk, page),
+        Press::Now(page, on) => job_talk::now_page(desk, page, on),
+        Press::Meant(crop, on) => question_talk::meant(desk, &crop, on),
+        Press::Hour(time) => settings_talk::set_hour(desk, time),
+        Press::AskHour => settings_talk::hour(desk, ""),
+        Press::Zone(topic, zone) => settings_talk::set_zone(desk, topic, zone),
+        Press::AskZone(topic) => settings_talk::zone(desk, topic, ""),
+        Press::Units(units) => settings_talk::set_units(desk, units),
+        Press::Language(topic, tag) => settings_talk::language(desk, topic, &tag),
+        Press::AskLanguage(topic) => settings_talk::ask_language(desk, topic),
+        Press::Settings => settings_talk::show(desk),
+        Press::ClubPage => club_talk::club(desk, ""),
+    }
+    if !answered(desk) {
+        desk.answer_press(None);
+    }
+}
+
+/// The greeting in a group, with the button that opens the private chat.
+fn greet_group(desk: &mut Desk<'_>) {
+    let text = desk.say_key("group-greeting");
+    let buttons = open_private_button(desk);
+    desk.reply_with(text, buttons);
+}
+
+/// The button that opens the private chat and joins the member to this club.
+pub(super) fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
+    desk.facts
+        .club
+        .iter()
+        .map(|club| {
+            vec![Button::open_private(desk.say_key("button-open-private"), club.join_token.clone())]
+        })
+        .collect()
+}
+
+fn start(desk: &mut Desk<'_>, token: &str) {
+    if !desk.in_private() {
+        greet_group(desk);
+        return;
+    }
+    // A member who comes by a club's button is spoken to with that club's settings at once.
+    let mut with_club;
+    let joined = desk.facts.invited_to.clone();
+    if let Some(club) = &joined {
+        desk.change(Change::JoinClub(club.id));
+        with_club = desk.facts.clone();
+        with_club.club = Some(club.clone());
+        desk.settings = with_club.settings();
+        desk.tongue = desk.knowledge.tongue(&desk.settings.language.is);
+        desk.speech = desk.knowledge.speech_for(&desk.settings);
+    }
+    let name = args().text("name", &desk.facts.member.name);
+    let mut lines = vec![desk.say("start-private", &name)];
+    match &joined {
+        Some(club) => lines.push(desk.say("start-joined", &args().text("club", &club.title))),
+        None if !token.is_empty() => lines.push(desk.say_key("start-token-unknown")),
+        None => {}
+    }
+    let mut buttons = Vec::new();
+    if let Some(garden) = desk.settings.garden.is {
+        let frost = desk.frost_words(&garden.frost);
+        lines.push(desk.say("start-has-frost", &args().text("frost", frost)));
+    } else {
+        lines.push(desk.say_key("start-need-frost"));
+        desk.expect(Expected::Frost(Topic::Mine.into()));
+    }
+    if desk.settings.zone.from == crate::club::SettingFrom::Nobody {
+        lines.push(desk.say_key("start-need-zone"));
+        buttons.push(vec![desk.button("button-zone", Press::AskZone(Topic::Mine))]);
+    }
+    desk.reply_with(lines.join("\n\n"), buttons);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn commands_are_read_with_what_follows() {
+        let read = |text| Command::read(text).map(|command| (command.request, command.rest));
+        assert_eq!(read("/grow tomato, basil"), Some((Some(Request::Grow), "tomato, basil")));
+        assert_eq!(read(" /NOW@garden_bot"), Some((Some(Request::Now), "")));
+        assert_eq!(read("/frost\n05-15 10-05"), Some((Some(Request::Frost), "05-15 10-05")));
+        assert_eq!(read("/dance"), Some((None, "")));
+        assert_eq!(read("grow"), None);
+        assert_eq!(read("/"), Some((None, "")));
+    }
+}

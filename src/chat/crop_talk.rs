@@ -1,0 +1,294 @@
+//! Talking about a member's list of crops.
+
+use std::collections::HashSet;
+
+use crate::messages::{Button, Buttons, Press, What};
+use crate::planning::{CropId, Frost};
+use crate::reminders::{DueJob, coming_jobs};
+use crate::wording::{args, sentence};
+
+use super::answer::unknown_name;
+use super::desk::Desk;
+use super::facts::{Change, Expected};
+
+/// Crops on one page of the list.
+const PAGE: usize = 10;
+
+/// The most crops that one message can add; more than the catalogue holds makes no sense.
+const MOST_AT_ONCE: usize = 200;
+
+/// `/grow tomato, basil`.
+pub(super) fn grow(desk: &mut Desk<'_>, rest: &str) {
+    if rest.trim().is_empty() {
+        let text = desk.say_key("grow-how-to");
+        desk.expect(Expected::Crops);
+        desk.reply(text);
+        return;
+    }
+    if !crops_came(desk, rest) {
+        let text = format!(
+            "{}\n{}",
+            desk.say("unknown-crop", &args().text("written", shortened(rest))),
+            desk.say_key("grow-how-to")
+        );
+        desk.expect(Expected::Crops);
+        desk.reply(text);
+    }
+}
+
+fn shortened(text: &str) -> String {
+    text.trim().chars().take(40).collect()
+}
+
+/// Takes a text as names of crops to add; `false` where none of it is one or near one.
+pub(super) fn crops_came(desk: &mut Desk<'_>, text: &str) -> bool {
+    let list = desk.tongue.understanding.crops_in(text);
+    if list.found.is_empty() && list.ambiguous.is_empty() {
+        let nothing_near = list.unknown.iter().all(|name| name.near.is_empty());
+        if nothing_near {
+            return false;
+        }
+    }
+    let mut notes = Vec::new();
+    let mut buttons: Buttons = Vec::new();
+    for word in &list.ambiguous {
+        let names: Vec<String> =
+            word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+        let about = args()
+            .text("word", &word.word)
+            .text("crops", desk.speech.voice.list_or(&names))
+            .text("crop", desk.speech.voice.list_or(&names));
+        notes.push(match &word.outside {
+            Some(outside) => desk.say("which-or-outside-ask", &about.text("outside", outside)),
+            None => desk.say("grow-which", &about),
+        });
+        buttons.extend(word.means.iter().map(|id| vec![add_button(desk, id)]));
+    }
+    for name in &list.unknown {
+        notes.push(unknown_name(&name.written, &name.near, &desk.speech));
+        buttons.extend(name.near.iter().map(|id| vec![add_button(desk, id)]));
+    }
+    if !list.ambiguous.is_empty() {
+        desk.expect(Expected::WhichToGrow);
+    }
+    if list.found.is_empty() {
+        desk.reply_with(notes.join("\n"), buttons);
+    } else {
+        keep_added(desk, list.found, notes, buttons);
+    }
+    true
+}
+
+fn add_button(desk: &Desk<'_>, id: &CropId) -> Button {
+    let label = desk.say("button-add", &args().text("crop", desk.speech.crop(id)));
+    Button::press(label, Press::Grow(id.clone()))
+}
+
+/// Adds crops by a button.
+pub(super) fn add(desk: &mut Desk<'_>, crops: Vec<CropId>) {
+    let known: Vec<CropId> = crops.into_iter().filter(|id| desk.crop(id).is_some()).collect();
+    if known.is_empty() {
+        let notice = desk.say_key("notice-old-button");
+        desk.answer_press(Some(notice));
+        return;
+    }
+    if desk.facts.expected == Some(Expected::WhichToGrow) {
+        desk.change(Change::Expect(None));
+    }
+    keep_added(desk, known, Vec::new(), Vec::new());
+}
+
+fn keep_added(desk: &mut Desk<'_>, found: Vec<CropId>, notes: Vec<String>, mut buttons: Buttons) {
+    let on_list: HashSet<&CropId> = desk.facts.crops.iter().collect();
+    let (already, new): (Vec<CropId>, Vec<CropId>) =
+        found.into_iter().take(MOST_AT_ONCE).partition(|id| on_list.contains(id));
+    let mut lines = Vec::new();
+    if !new.is_empty() {
+        let names = desk.speech.crop_list(&new);
+        lines.push(desk.say("grow-added", &args().text("crops", &names)));
+    }
+    if !already.is_empty() {
+        let names = desk.speech.crop_list(&already);
+        lines.push(desk.say("grow-already", &args().text("crops", &names)));
+    }
+    if let [only] = new.as_slice() {
+        buttons.push(vec![desk.button("button-undo", Press::Drop(only.clone()))]);
+    }
+    match desk.garden() {
+        Some(_) => lines.extend(first_up(desk, &new)),
+        None => lines.push(frost_needed(desk)),
+    }
+    lines.extend(notes);
+    if !new.is_empty() {
+        desk.change(Change::AddCrops(new));
+    }
+    desk.reply_with(lines.join("\n"), buttons);
+}
+
+/// That frost dates are needed, and how to give them.
+pub(super) fn frost_needed(desk: &Desk<'_>) -> String {
+    if desk.in_private() {
+        desk.say_key("frost-first-needed")
+    } else {
+        desk.say_key("frost-first-needed-group")
+    }
+}
+
+/// The first job that the crops bring, now or next.
+fn first_up(desk: &Desk<'_>, crops: &[CropId]) -> Option<String> {
+    let garden = desk.garden()?;
+    if garden.frost == Frost::Free {
+        return None;
+    }
+    let crops: Vec<_> = crops.iter().filter_map(|id| desk.crop(id)).collect();
+    let jobs = coming_jobs(crops, &desk.facts.marks, garden, desk.today);
+    Some(sentence_of_job(desk, jobs.first()?))
+}
+
+/// "Next: sow tomatoes indoors, from March 27", or that it can be done now.
+pub(super) fn sentence_of_job(desk: &Desk<'_>, due: &DueJob) -> String {
+    let Some(crop) = desk.crop(&due.job.key.crop) else { return String::new() };
+    let what = desk.speech.step_phrase(due.job.key.step, crop);
+    let window = &due.job.window;
+    let args = args().text("what", &what);
+    if window.ideal_from > desk.today {
+        desk.say("grow-first-up", &args.text("date", desk.date(window.ideal_from)))
+    } else {
+        let until = if desk.today > window.ideal_to { window.to } else { window.ideal_to };
+        desk.say("grow-now-up", &args.text("date", desk.date(until)))
+    }
+}
+
+/// `/drop basil`.
+pub(super) fn drop(desk: &mut Desk<'_>, rest: &str) {
+    if desk.facts.crops.is_empty() {
+        let text = desk.say_key("drop-nothing");
+        desk.reply(text);
+        return;
+    }
+    if rest.trim().is_empty() {
+        let text = desk.say_key("drop-how-to");
+        desk.reply(text);
+        return;
+    }
+    let list = desk.tongue.understanding.crops_in(rest);
+    let mut found = list.found;
+    let mut notes = Vec::new();
+    // A word with two meanings is clear when only one of them is on the list.
+    for word in &list.ambiguous {
+        let mine: Vec<CropId> =
+            word.means.iter().filter(|id| desk.facts.crops.contains(id)).cloned().collect();
+        if let [only] = mine.as_slice() {
+            found.push(only.clone());
+        } else {
+            let names: Vec<String> =
+                word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+            let about =
+                args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
+            notes.push(desk.say("which-crop", &about));
+        }
+    }
+    notes.extend(list.unknown.iter().map(|n| unknown_name(&n.written, &n.near, &desk.speech)));
+    if found.is_empty() {
+        if notes.is_empty() {
+            notes.push(desk.say_key("drop-how-to"));
+        }
+        desk.reply(notes.join("\n"));
+        return;
+    }
+    take_off_with(desk, found, notes);
+}
+
+/// Takes crops off by a button.
+pub(super) fn take_off(desk: &mut Desk<'_>, crops: Vec<CropId>) {
+    take_off_with(desk, crops, Vec::new());
+}
+
+fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
+    let (there, missing): (Vec<CropId>, Vec<CropId>) =
+        crops.into_iter().partition(|id| desk.facts.crops.contains(id));
+    let mut lines = Vec::new();
+    let mut buttons: Buttons = Vec::new();
+    if !there.is_empty() {
+        let names = desk.speech.crop_list(&there);
+        lines.push(desk.say("drop-done", &args().text("crops", &names)));
+    }
+    if !missing.is_empty() {
+        let names = desk.speech.crop_list(&missing);
+        lines.push(desk.say("drop-not-there", &args().text("crops", &names)));
+    }
+    lines.extend(notes);
+    if let [only] = there.as_slice() {
+        buttons.push(vec![desk.button("button-undo", Press::Grow(only.clone()))]);
+    }
+    if !there.is_empty() {
+        desk.change(Change::DropCrops(there));
+    }
+    desk.reply_with(lines.join("\n"), buttons);
+}
+
+/// `/mycrops`, a page at a time, each crop with its next job.
+pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
+    let crops = desk.own_crops();
+    let pressed = matches!(desk.incoming.what, What::Pressed { .. });
+    if crops.is_empty() {
+        let text = desk.say_key("mycrops-empty");
+        if pressed {
+            desk.edit_with(text, Vec::new());
+        } else {
+            desk.reply(text);
+        }
+        return;
+    }
+    let pages = crops.len().div_ceil(PAGE);
+    let page = usize::from(page).min(pages - 1);
+    let mut lines = vec![desk.say("mycrops-head", &args().count("count", crops.len()))];
+    for crop in crops.iter().skip(page * PAGE).take(PAGE) {
+        let next = desk.garden().and_then(|garden| {
+            coming_jobs([*crop], &desk.facts.marks, garden, desk.today).into_iter().next()
+        });
+        let line = args().text("crop", desk.speech.crop(&crop.id));
+        lines.push(match next {
+            Some(due) => {
+                let what = desk.speech.step_phrase(due.job.key.step, crop);
+                let window = &due.job.window;
+                let line = line.text("what", &what);
+                if window.ideal_from > desk.today {
+                    desk.say("mycrops-line", &line.text("date", desk.date(window.ideal_from)))
+                } else {
+                    let until =
+                        if desk.today > window.ideal_to { window.to } else { window.ideal_to };
+                    desk.say("mycrops-line-now", &line.text("date", desk.date(until)))
+                }
+            }
+            None => desk.say("mycrops-line-plain", &line),
+        });
+    }
+    if desk.garden().is_none() {
+        lines.push(frost_needed(desk));
+    }
+    if pages > 1 {
+        lines.push(desk.say("page-of", &args().count("page", page + 1).count("pages", pages)));
+    }
+    let buttons = page_buttons(desk, page, pages, Press::Crops);
+    let text = sentence(&lines.join("\n"));
+    if pressed { desk.edit_with(text, buttons) } else { desk.reply_with(text, buttons) }
+}
+
+/// Buttons to the page before and the page behind, where there are any.
+pub(super) fn page_buttons(
+    desk: &Desk<'_>,
+    page: usize,
+    pages: usize,
+    press: impl Fn(u16) -> Press,
+) -> Buttons {
+    let to = |page: usize| press(u16::try_from(page).unwrap_or(u16::MAX));
+    let mut row = Vec::new();
+    if page > 0 {
+        row.push(desk.button("button-previous-page", to(page - 1)));
+    }
+    if page + 1 < pages {
+        row.push(desk.button("button-next-page", to(page + 1)));
+    }
+    if row.is_empty() { Vec::new() } else { vec![row] }
+}

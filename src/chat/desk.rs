@@ -1,0 +1,191 @@
+//! The desk at which one message is answered: facts, words and a tray for the outcome.
+
+use chrono::{Datelike, NaiveDate};
+
+use crate::catalogue::Catalogue;
+use crate::club::Settings;
+use crate::messages::{
+    AnswerPress, Button, Buttons, ChatKind, Edit, Incoming, Outgoing, Role, Say, Topic, What,
+};
+use crate::planning::{Basis, Crop, CropId, Frost, Garden};
+use crate::wording::{Args, Speech, args, shorten_to_limit};
+
+use super::facts::{Change, Expected, Facts, Outcome};
+use super::knowledge::{Knowledge, Tongue};
+
+/// Everything one decision has at hand, and what it has decided so far.
+pub(super) struct Desk<'a> {
+    pub knowledge: &'a Knowledge,
+    pub tongue: &'a Tongue,
+    pub speech: Speech,
+    pub settings: Settings,
+    pub facts: &'a Facts,
+    pub incoming: &'a Incoming,
+    pub today: NaiveDate,
+    pub outcome: Outcome,
+}
+
+impl<'a> Desk<'a> {
+    pub fn new(knowledge: &'a Knowledge, facts: &'a Facts, incoming: &'a Incoming) -> Self {
+        let settings = facts.settings();
+        Self {
+            knowledge,
+            tongue: knowledge.tongue(&settings.language.is),
+            speech: knowledge.speech_for(&settings),
+            today: facts.today(),
+            settings,
+            facts,
+            incoming,
+            outcome: Outcome::default(),
+        }
+    }
+
+    pub fn catalogue(&self) -> &'a Catalogue {
+        &self.knowledge.catalogue
+    }
+
+    pub fn crop(&self, id: &CropId) -> Option<&'a Crop> {
+        self.catalogue().get(id.as_str())
+    }
+
+    /// The member's crops that the catalogue still lists.
+    pub fn own_crops(&self) -> Vec<&'a Crop> {
+        self.facts.crops.iter().filter_map(|id| self.crop(id)).collect()
+    }
+
+    pub fn garden(&self) -> Option<Garden> {
+        self.settings.garden.is
+    }
+
+    pub fn in_private(&self) -> bool {
+        self.incoming.chat.kind == ChatKind::Private
+    }
+
+    pub fn say_key(&self, key: &str) -> String {
+        self.speech.plain(key)
+    }
+
+    pub fn change(&mut self, change: Change) {
+        self.outcome.changes.push(change);
+    }
+
+    pub fn expect(&mut self, expected: Expected) {
+        self.change(Change::Expect(Some(expected)));
+    }
+
+    /// Answers with a message: a reply in a group, a plain message in private.
+    pub fn reply(&mut self, text: impl Into<String>) {
+        self.reply_with(text, Vec::new());
+    }
+
+    pub fn reply_with(&mut self, text: impl Into<String>, buttons: Buttons) {
+        let text = text.into();
+        let reply_to = match (&self.incoming.what, self.in_private()) {
+            (What::Text { message, .. }, false) => Some(*message),
+            (What::Pressed { message, .. }, false) => *message,
+            _ => None,
+        };
+        let say = Say {
+            chat: self.incoming.chat.id,
+            thread: self.incoming.chat.thread,
+            reply_to,
+            text: shorten_to_limit(&text, crate::messages::LONGEST_TEXT).into_owned(),
+            buttons,
+        };
+        self.outcome.outgoing.push(Outgoing::Say(say));
+    }
+
+    /// Changes the message that was pressed, or says it anew where that is out of reach.
+    pub fn edit_with(&mut self, text: impl Into<String>, buttons: Buttons) {
+        let text = text.into();
+        let What::Pressed { message: Some(message), .. } = self.incoming.what else {
+            self.reply_with(text, buttons);
+            return;
+        };
+        let edit = Edit {
+            chat: self.incoming.chat.id,
+            message,
+            text: shorten_to_limit(&text, crate::messages::LONGEST_TEXT).into_owned(),
+            buttons,
+        };
+        self.outcome.outgoing.push(Outgoing::Edit(edit));
+    }
+
+    /// Ends the waiting mark of the press, with a short notice where there is one.
+    pub fn answer_press(&mut self, notice: Option<String>) {
+        if let What::Pressed { press, .. } = &self.incoming.what {
+            let notice = notice.map(|text| shorten_to_limit(&text, 200).into_owned());
+            let answer = AnswerPress { press: press.clone(), notice };
+            self.outcome.outgoing.push(Outgoing::AnswerPress(answer));
+        }
+    }
+
+    /// Whether the sender may change the club's settings; says why not where they may not.
+    pub fn may_change_club(&mut self) -> bool {
+        if self.in_private() || self.facts.club.is_none() {
+            let text = self.say_key("club-only-in-group");
+            self.refuse(text);
+            return false;
+        }
+        match self.incoming.from.role {
+            Role::Administrator => true,
+            Role::Member => {
+                let text = self.say_key("club-not-administrator");
+                self.refuse(text);
+                false
+            }
+            Role::Unknown => {
+                let text = self.say_key("club-role-unknown");
+                self.refuse(text);
+                false
+            }
+        }
+    }
+
+    /// Says no: over the button where one was pressed, as a message otherwise.
+    pub fn refuse(&mut self, text: String) {
+        if matches!(self.incoming.what, What::Pressed { .. }) {
+            self.answer_press(Some(text));
+        } else {
+            self.reply(text);
+        }
+    }
+
+    /// A garden's frost in words.
+    pub fn frost_words(&self, frost: &Frost) -> String {
+        let voice = &self.speech.voice;
+        let Frost::Dates(dates) = frost else { return self.say_key("frost-words-free") };
+        let args = args().text("last", voice.month_day(dates.stated_last()));
+        match (dates.stated_first(), dates.basis()) {
+            (Some(first), Basis::Average) => {
+                voice.say("frost-words", &args.text("first", voice.month_day(first)))
+            }
+            (Some(first), Basis::Trusted) => {
+                voice.say("frost-words-trusted", &args.text("first", voice.month_day(first)))
+            }
+            (None, _) => voice.say("frost-words-last-only", &args),
+        }
+    }
+
+    /// A date, with its year where that is not this year.
+    pub fn date(&self, date: NaiveDate) -> String {
+        if date.year() == self.today.year() {
+            self.speech.voice.date(date)
+        } else {
+            self.speech.voice.date_with_year(date)
+        }
+    }
+
+    pub fn say(&self, key: &str, args: &Args) -> String {
+        self.speech.voice.say(key, args)
+    }
+
+    /// Whose setting an expectation or a button is about.
+    pub fn topic_allowed(&mut self, topic: Topic) -> bool {
+        topic == Topic::Mine || self.may_change_club()
+    }
+
+    pub fn button(&self, key: &str, press: crate::messages::Press) -> Button {
+        Button::press(self.say_key(key), press)
+    }
+}

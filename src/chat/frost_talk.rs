@@ -1,0 +1,231 @@
+//! Talking about frost dates, one's own and the club's.
+
+use crate::club::SettingFrom;
+use crate::messages::{Button, Press, Topic};
+use crate::planning::{Basis, Frost, FrostDates, FrostError, MonthDay};
+use crate::wording::args;
+
+use super::desk::Desk;
+use super::facts::{Change, Expected};
+use super::frost_words::{FrostReading, read_frost};
+use super::understand::Intent;
+
+/// `/frost` with or without dates; without, it shows what holds and offers what can be done.
+pub(super) fn frost(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
+    if !desk.topic_allowed(topic) {
+        return;
+    }
+    if rest.trim().is_empty() {
+        show(desk, topic);
+    } else if !frost_came(desk, topic, rest) {
+        let text = format!("{} {}", desk.say_key("frost-not-understood"), how_to(desk, topic));
+        desk.expect(Expected::Frost(topic.into()));
+        desk.reply(text);
+    }
+}
+
+fn how_to(desk: &Desk<'_>, topic: Topic) -> String {
+    match topic {
+        Topic::Mine => desk.say_key("frost-how-to"),
+        Topic::Club => desk.say_key("club-frost-how-to"),
+    }
+}
+
+fn show(desk: &mut Desk<'_>, topic: Topic) {
+    let mut buttons = Vec::new();
+    let how_to = how_to(desk, topic);
+    let text = match topic {
+        Topic::Club => how_to,
+        Topic::Mine => {
+            let garden = desk.settings.garden;
+            let shown = match garden.is {
+                None => desk.say_key("frost-show-none"),
+                Some(is) => {
+                    let args = args().text("frost", desk.frost_words(&is.frost));
+                    if garden.from == SettingFrom::Club {
+                        desk.say("frost-show-club", &args)
+                    } else {
+                        if let Frost::Dates(dates) = is.frost {
+                            buttons.push(basis_buttons(desk, topic, dates));
+                        }
+                        desk.say("frost-show", &args)
+                    }
+                }
+            };
+            format!("{shown}\n{how_to}")
+        }
+    };
+    desk.expect(Expected::Frost(topic.into()));
+    desk.reply_with(text, buttons);
+}
+
+/// The two readings of dates; the one that holds is left out.
+fn basis_buttons(desk: &Desk<'_>, topic: Topic, dates: FrostDates) -> Vec<Button> {
+    let set = |basis| Press::Frost(topic, Some(Frost::Dates(dates.with_basis(basis))));
+    match dates.basis() {
+        Basis::Average => vec![desk.button("button-trusted", set(Basis::Trusted))],
+        Basis::Trusted => vec![desk.button("button-average", set(Basis::Average))],
+    }
+}
+
+/// Takes a text as frost dates; `false` where it is none.
+pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool {
+    if !desk.topic_allowed(topic) {
+        return true;
+    }
+    let reading = read_frost(text, desk.tongue.understanding.phrases());
+    let answer = match reading {
+        FrostReading::NotUnderstood => return false,
+        FrostReading::Impossible(written) => {
+            let cannot = desk.say("frost-impossible", &args().text("written", &written));
+            format!("{cannot} {}", how_to(desk, topic))
+        }
+        FrostReading::OnlyFirst(first) => match known_last(desk, topic) {
+            Some(last) => return dates_came(desk, topic, last, first, None),
+            None => desk.say_key("frost-only-autumn"),
+        },
+        FrostReading::Free => {
+            keep(desk, topic, Some(Frost::Free), true);
+            return true;
+        }
+        FrostReading::OnlyLast(last) => match known_first(desk, topic) {
+            Some(first) => return dates_came(desk, topic, last, first, None),
+            None => desk.say(
+                "frost-only-last",
+                &args()
+                    .text("last", desk.speech.voice.month_day(last))
+                    .text("code", last.to_string()),
+            ),
+        },
+        FrostReading::Dates { last, first, basis } => {
+            return dates_came(desk, topic, last, first, basis);
+        }
+    };
+    desk.expect(Expected::Frost(topic.into()));
+    desk.reply(answer);
+    true
+}
+
+fn known_first(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {
+    match current(desk, topic) {
+        Some(Frost::Dates(dates)) => dates.stated_first(),
+        _ => None,
+    }
+}
+
+fn known_last(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {
+    match current(desk, topic) {
+        Some(Frost::Dates(dates)) => Some(dates.stated_last()),
+        _ => None,
+    }
+}
+
+fn current(desk: &Desk<'_>, topic: Topic) -> Option<Frost> {
+    match topic {
+        Topic::Mine => desk.facts.member.frost,
+        Topic::Club => desk.facts.club.as_ref().and_then(|club| club.frost),
+    }
+}
+
+fn dates_came(
+    desk: &mut Desk<'_>,
+    topic: Topic,
+    last: MonthDay,
+    first: MonthDay,
+    basis: Option<Basis>,
+) -> bool {
+    match FrostDates::new(last, Some(first), basis.unwrap_or(Basis::Average)) {
+        Ok(dates) => keep(desk, topic, Some(Frost::Dates(dates)), basis.is_none()),
+        Err(error) => {
+            let text = match error {
+                FrostError::SameDay => desk.say_key("frost-same-day"),
+                FrostError::TooShort(days) => {
+                    desk.say("frost-too-short", &args().number("days", days))
+                }
+                FrostError::OnlyAutumn => desk.say_key("frost-only-autumn"),
+            };
+            desk.expect(Expected::Frost(topic.into()));
+            desk.reply(text);
+        }
+    }
+    true
+}
+
+/// Sets frost by a button: an undo, or the answer to "average or trusted?".
+pub(super) fn set(desk: &mut Desk<'_>, topic: Topic, frost: Option<Frost>) {
+    if desk.topic_allowed(topic) {
+        keep(desk, topic, frost, false);
+    }
+}
+
+/// Keeps frost dates and repeats them in words, with a button that brings back what was before.
+fn keep(desk: &mut Desk<'_>, topic: Topic, frost: Option<Frost>, ask_basis: bool) {
+    let before = current(desk, topic);
+    desk.change(match topic {
+        Topic::Mine => Change::MemberFrost(frost),
+        Topic::Club => Change::ClubFrost(frost),
+    });
+    let mut row = Vec::new();
+    let mut lines = vec![confirmation(desk, topic, frost)];
+    match frost {
+        Some(Frost::Dates(dates)) => {
+            if dates.spans_new_year() {
+                lines.push(desk.say_key("frost-set-spans"));
+            }
+            if ask_basis {
+                lines.push(desk.say_key("frost-which-basis"));
+                row.push(desk.button("button-average", Press::Frost(topic, frost)));
+                row.extend(basis_buttons(desk, topic, dates));
+            }
+        }
+        Some(Frost::Free) if topic == Topic::Mine => desk.expect(Expected::HotAndWet),
+        _ => {}
+    }
+    let mut buttons = vec![row];
+    if before != frost {
+        buttons.push(vec![desk.button("button-undo", Press::Frost(topic, before))]);
+    }
+    buttons.retain(|row| !row.is_empty());
+    let text = lines.join("\n");
+    if matches!(desk.incoming.what, crate::messages::What::Pressed { .. }) {
+        desk.edit_with(text, buttons);
+    } else {
+        desk.reply_with(text, buttons);
+    }
+}
+
+fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
+    let Some(frost) = frost else {
+        return match topic {
+            Topic::Mine => desk.say_key("frost-unset"),
+            Topic::Club => desk.say_key("club-frost-unset"),
+        };
+    };
+    let args = args().text("frost", desk.frost_words(&frost));
+    let days = match frost {
+        Frost::Dates(dates) => dates.season_days(),
+        Frost::Free => None,
+    };
+    match (topic, frost, days) {
+        (Topic::Mine, Frost::Free, _) => desk.say_key("frost-set-free"),
+        (Topic::Mine, _, Some(days)) => desk.say("frost-set", &args.number("days", days)),
+        (Topic::Mine, _, None) => desk.say("frost-set-no-end", &args),
+        (Topic::Club, _, Some(days)) => desk.say("club-frost-set", &args.number("days", days)),
+        (Topic::Club, _, None) => desk.say("club-frost-set-no-end", &args),
+    }
+}
+
+/// Keeps the hot and the wet months of a garden without frost, as they were written.
+pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
+    const LONGEST: usize = 200;
+    // A question is a question, even while months are awaited.
+    let understood = desk.tongue.understanding.understand(text, desk.today);
+    if understood.intent != Intent::Unknown {
+        return false;
+    }
+    let months: String = text.trim().chars().take(LONGEST).collect();
+    let answer = desk.say("frost-hot-and-wet", &args().text("months", &months));
+    desk.change(Change::MemberHotAndWet(Some(months)));
+    desk.reply(answer);
+    true
+}

@@ -1,0 +1,158 @@
+//! Talking about the day's jobs: `/now`, and the answers to a reminder.
+
+use chrono::{Days, NaiveDate};
+
+use crate::club::{JobMark, Mark};
+use crate::messages::{Button, JobAnswer, Press, What};
+use crate::planning::{Frost, JobKey};
+use crate::reminders::{
+    DueJob, MOST_JOBS, coming_jobs, job_line, job_of, open_jobs, reminder_buttons,
+};
+use crate::wording::args;
+
+use super::answer::Asked;
+use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
+use super::desk::Desk;
+use super::facts::Change;
+use super::understand::Understood;
+
+/// Days by which *later* puts a job off.
+const LATER_DAYS: u64 = 3;
+
+/// `/now`: the open jobs of one's crops, or what anybody could start where the list is empty.
+pub(super) fn now(desk: &mut Desk<'_>) {
+    let Some(garden) = desk.garden() else {
+        let text = frost_needed(desk);
+        desk.reply(text);
+        return;
+    };
+    if desk.facts.crops.is_empty() || garden.frost == Frost::Free {
+        let understood = Understood::what_now(desk.today);
+        let answer = Asked {
+            understood: &understood,
+            garden,
+            own_crops: None,
+            today: desk.today,
+            catalogue: desk.catalogue(),
+            speech: &desk.speech,
+        }
+        .answer();
+        desk.reply(answer.text);
+        return;
+    }
+    let (text, buttons) = jobs_page(desk, 0, desk.today);
+    desk.reply_with(text, buttons);
+}
+
+/// Another page of the open jobs, as of the day the list was made.
+pub(super) fn now_page(desk: &mut Desk<'_>, page: u16, on: NaiveDate) {
+    let (text, buttons) = jobs_page(desk, usize::from(page), on);
+    desk.edit_with(text, buttons);
+}
+
+fn jobs_page(desk: &Desk<'_>, page: usize, on: NaiveDate) -> (String, crate::messages::Buttons) {
+    let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
+    let open = open_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
+    let voice = &desk.speech.voice;
+    let date = args().text("date", voice.date_with_weekday(on));
+    if open.is_empty() {
+        let nothing = desk.say("now-jobs-none", &date);
+        let coming = coming_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
+        let next = coming.first().map(|due| sentence_of_job(desk, due));
+        return (
+            [Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
+            Vec::new(),
+        );
+    }
+    let pages = open.len().div_ceil(MOST_JOBS);
+    let page = page.min(pages - 1);
+    let shown: Vec<DueJob> = open.into_iter().skip(page * MOST_JOBS).take(MOST_JOBS).collect();
+    let mut lines = vec![desk.say("now-jobs-head", &date)];
+    lines.extend(numbered(desk, &shown, on));
+    if shown.iter().any(|due| due.job.key.step == crate::planning::Step::PlantOut) {
+        lines.push(desk.say_key("morning-check-forecast"));
+    }
+    let mut buttons = Vec::new();
+    if desk.in_private() {
+        let keys: Vec<JobKey> = shown.iter().map(|due| due.job.key.clone()).collect();
+        buttons = reminder_buttons(&keys, &desk.facts.marks, &desk.speech);
+    }
+    buttons.extend(page_buttons(desk, page, pages, |page| Press::Now(page, on)));
+    if pages > 1 {
+        lines.push(desk.say("page-of", &args().count("page", page + 1).count("pages", pages)));
+    }
+    (lines.join("\n"), buttons)
+}
+
+fn numbered(desk: &Desk<'_>, jobs: &[DueJob], on: NaiveDate) -> Vec<String> {
+    jobs.iter()
+        .filter_map(|due| Some((due, desk.crop(&due.job.key.crop)?)))
+        .enumerate()
+        .map(|(index, (due, crop))| {
+            format!("{}. {}", index + 1, job_line(due, crop, &desk.speech, on))
+        })
+        .collect()
+}
+
+/// The answer to a job of a reminder or of `/now`: done, later, skip, or undo.
+pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
+    if !desk.in_private() {
+        let notice = desk.say_key("notice-private-only");
+        desk.answer_press(Some(notice));
+        return;
+    }
+    let known = desk.garden().and_then(|garden| job_of(key, desk.catalogue(), garden)).is_some();
+    if !known && answer != JobAnswer::Undo {
+        let notice = desk.say_key("notice-job-gone");
+        desk.answer_press(Some(notice));
+        return;
+    }
+    let today = desk.today;
+    let until = today + Days::new(LATER_DAYS);
+    let (mark, notice) = match answer {
+        JobAnswer::Done => {
+            let date = args().text("date", desk.date(today));
+            (Some(Mark::Done(today)), desk.say("notice-done", &date))
+        }
+        JobAnswer::Later => {
+            let date = args().text("date", desk.date(until));
+            (Some(Mark::Later(until)), desk.say("notice-later", &date))
+        }
+        JobAnswer::Skip => (Some(Mark::Skipped(today)), desk.say_key("notice-skip")),
+        JobAnswer::Undo => (None, desk.say_key("notice-undone")),
+    };
+    desk.change(Change::MarkJob(key.clone(), mark));
+    redraw(desk, key, mark);
+    desk.answer_press(Some(notice));
+}
+
+/// Changes the pressed message so that its buttons show what was said of every job in it. The
+/// jobs are those that its buttons carry, and their state is the store's with this answer in it,
+/// so that two quick presses cannot undo each other.
+fn redraw(desk: &mut Desk<'_>, key: &JobKey, mark: Option<Mark>) {
+    let What::Pressed { shown: Some(shown), .. } = &desk.incoming.what else { return };
+    let mut keys: Vec<JobKey> = Vec::new();
+    let mut others = Vec::new();
+    for row in &shown.buttons {
+        let mut of_row = None;
+        let mut rest = Vec::new();
+        for (label, data) in row {
+            match data.parse::<Press>() {
+                Ok(Press::Job(key, _)) => of_row = Some(key),
+                Ok(press) => rest.push(Button::press(label.clone(), press)),
+                Err(_) => {}
+            }
+        }
+        keys.extend(of_row);
+        if !rest.is_empty() {
+            others.push(rest);
+        }
+    }
+    let mut marks: Vec<JobMark> =
+        desk.facts.marks.iter().filter(|kept| kept.key != *key).cloned().collect();
+    marks.push(JobMark { key: key.clone(), mark, named_on: None });
+    let mut buttons = reminder_buttons(&keys, &marks, &desk.speech);
+    buttons.extend(others);
+    let text = shown.text.clone();
+    desk.edit_with(text, buttons);
+}

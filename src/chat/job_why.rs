@@ -1,0 +1,36 @@
+//! Why a job of the plan stands where it does, in one sentence.
+
+use crate::planning::{Crop, Job, Label, Season, Step};
+use crate::wording::{Speech, args};
+
+/// The reason for a job's dates.
+#[must_use]
+pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> String {
+    let voice = &speech.voice;
+    let first = season.first_frost.map_or_else(String::new, |first| voice.date(first));
+    let args = args().text("last_frost", voice.date(season.last_frost)).text("first_frost", first);
+    match (job.key.step, job.window.label) {
+        (Step::HardenOff, _) => voice.say("plan-why-harden-off", &args),
+        (Step::PotUp, _) => voice.say("plan-why-pot-up", &args),
+        (_, Label::Autumn) => voice.say("plan-why-autumn", &args),
+        (_, Label::Overwintering) if crop.ways.is_empty() => {
+            voice.say("plan-why-overwinter", &args)
+        }
+        (_, Label::Overwintering) => voice.say("plan-why-second-year", &args),
+        (Step::SowIndoors, Label::Spring) => {
+            let age = crop.indoors.as_ref().map(|indoors| indoors.age_weeks.ideal);
+            let age =
+                age.map_or_else(String::new, |age| voice.weeks_range(7 * age.low, 7 * age.high));
+            voice.say("plan-why-sow-indoors", &args.text("age", age))
+        }
+        (Step::SowOutdoors, Label::Spring) => {
+            let minimum = crop.seed.soil_c.as_ref().map(|soil| voice.temperature(soil.minimum));
+            let args = args.text("minimum", minimum.unwrap_or_default());
+            voice.say("plan-why-sow-outdoors", &args)
+        }
+        (Step::PlantOut, Label::Spring) => {
+            let args = args.text("nights", voice.temperature(crop.coldest_night_c()));
+            voice.say("plan-why-plant-out", &args)
+        }
+    }
+}

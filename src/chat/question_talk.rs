@@ -1,0 +1,118 @@
+//! Answering a question in a chat.
+
+use chrono::NaiveDate;
+
+use crate::messages::{Button, Press};
+use crate::planning::{CropId, Frost, Verdict};
+use crate::wording::args;
+
+use super::answer::Asked;
+use super::crop_talk::frost_needed;
+use super::desk::Desk;
+use super::facts::{Change, Expected};
+use super::understand::{Intent, Understood};
+
+/// A question came, as it was written.
+pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
+    let understood = desk.tongue.understanding.understand(question, desk.today);
+    if which_first(desk, &understood, question) {
+        return;
+    }
+    answer(desk, &understood);
+}
+
+/// Asks which crop is meant where a word can mean several; `true` where it was asked.
+fn which_first(desk: &mut Desk<'_>, understood: &Understood, question: &str) -> bool {
+    let Some(word) = understood.ambiguous.iter().find(|word| word.means.len() > 1) else {
+        return false;
+    };
+    let names: Vec<String> = word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+    let about = args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
+    let text = desk.say("which-crop", &about);
+    let buttons = word
+        .means
+        .iter()
+        .map(|id| {
+            let label = desk.say("button-crop", &args().text("crop", desk.speech.crops(id)));
+            vec![Button::press(label, Press::Meant(id.clone(), understood.on))]
+        })
+        .collect();
+    desk.expect(Expected::WhichCrop { question: question.chars().take(400).collect() });
+    desk.reply_with(text, buttons);
+    true
+}
+
+/// The name of the crop that was meant came in words; `false` where it is something else.
+pub(super) fn which_came(desk: &mut Desk<'_>, question: &str, text: &str) -> bool {
+    let list = desk.tongue.understanding.crops_in(text);
+    let ([crop], true) = (list.found.as_slice(), list.unknown.is_empty()) else { return false };
+    let mut understood = desk.tongue.understanding.understand(question, desk.today);
+    understood.means(crop);
+    answer(desk, &understood);
+    true
+}
+
+/// The crop that was meant came by a button; the question is the one that waited, if it still
+/// does, and else "can I start it?".
+pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
+    let mut understood = match &desk.facts.expected {
+        Some(Expected::WhichCrop { question }) => {
+            desk.tongue.understanding.understand(question, desk.today)
+        }
+        _ => Understood::can_start(crop.clone(), on),
+    };
+    understood.means(crop);
+    understood.on = on;
+    desk.change(Change::Expect(None));
+    answer(desk, &understood);
+}
+
+fn answer(desk: &mut Desk<'_>, understood: &Understood) {
+    let needs_garden = matches!(
+        understood.intent,
+        Intent::CanStart | Intent::When | Intent::WhatNow | Intent::WillItRipen
+    );
+    let garden = match desk.garden() {
+        Some(garden) => garden,
+        None if needs_garden => {
+            let text = frost_needed(desk);
+            if desk.in_private() {
+                desk.expect(Expected::Frost(super::facts::ExpectedTopic::Mine));
+            }
+            desk.reply(text);
+            return;
+        }
+        None => crate::planning::Garden::FROST_FREE,
+    };
+    // In private "what now" is about one's own list; in the group it is about everybody's crops.
+    let own =
+        (desk.in_private() && !desk.facts.crops.is_empty()).then_some(desk.facts.crops.as_slice());
+    let answer = Asked {
+        understood,
+        garden,
+        own_crops: own,
+        today: desk.today,
+        catalogue: desk.catalogue(),
+        speech: &desk.speech,
+    }
+    .answer();
+    let mut buttons = Vec::new();
+    let may_remind = desk.in_private() && garden.frost != Frost::Free;
+    if let ([crop], true) = (understood.crops.as_slice(), may_remind) {
+        let wait = answer.assessments.first().and_then(crate::planning::Assessment::verdict);
+        let worth_it = wait.is_some_and(|verdict| verdict != Verdict::TooLate);
+        if worth_it && !desk.facts.crops.contains(crop) {
+            let label = desk.say("button-remind", &args().text("crop", desk.speech.crop(crop)));
+            buttons.push(vec![Button::press(label, Press::Grow(crop.clone()))]);
+        }
+    }
+    if understood.intent == Intent::Unknown {
+        // A near name is a tap away.
+        let near = understood.unknown_words.iter().flat_map(|name| &name.near);
+        buttons.extend(near.map(|id| {
+            let label = desk.say("button-crop", &args().text("crop", desk.speech.crops(id)));
+            vec![Button::press(label, Press::Meant(id.clone(), understood.on))]
+        }));
+    }
+    desk.reply_with(answer.text, buttons);
+}

@@ -1,0 +1,485 @@
+//! A verdict in words: the verdict first, why in numbers, then the next thing to do.
+
+use chrono::{Datelike, NaiveDate, TimeDelta};
+
+use crate::planning::{
+    Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
+    Step, Verdict, Window, assess, ripening_of,
+};
+use crate::wording::{Args, Speech, args, sentence};
+
+use super::caution_text::caution_lines;
+
+/// What a verdict is told about.
+pub(super) struct Telling<'a> {
+    pub speech: &'a Speech,
+    pub garden: Garden,
+    pub crop: &'a Crop,
+    pub assessment: &'a Assessment,
+    /// Whether the day asked about is today.
+    pub today: bool,
+}
+
+impl Telling<'_> {
+    /// The whole answer: one paragraph each for verdict and reason, the next step, and cautions.
+    pub(super) fn whole(&self) -> String {
+        let mut lines = vec![sentence(&self.head())];
+        lines.extend(self.why());
+        lines.extend(self.next());
+        if self.assessment.verdict().is_none_or(Verdict::workable) {
+            lines.extend(caution_lines(self.crop, self.assessment.step, self.speech));
+        }
+        lines.join("\n")
+    }
+
+    /// The answer in one line, for a question about several crops.
+    pub(super) fn short(&self) -> String {
+        let voice = &self.speech.voice;
+        let what = sentence(&self.speech.step_phrase(self.assessment.step, self.crop));
+        let date = |date: Option<NaiveDate>| date.map_or_else(String::new, |d| self.date(d));
+        let args = self.args().text("what", &what).text("next", date(self.assessment.next_date));
+        match self.assessment.verdict {
+            Ok(Verdict::TooEarly) => voice.say("short-too-early", &args),
+            Ok(Verdict::Early) => voice.say("short-early", &args),
+            Ok(Verdict::OnTime) => {
+                let good = self.assessment.window.map(|w| w.ideal_to);
+                voice.say("short-on-time", &args.text("until", date(good)))
+            }
+            Ok(Verdict::Late) => voice.say("short-late", &args),
+            Ok(Verdict::TooLate) if self.assessment.next_date.is_none() => {
+                voice.say("short-too-late-for-good", &args)
+            }
+            Ok(Verdict::TooLate) => voice.say("short-too-late", &args),
+            Err(_) => sentence(&self.head()),
+        }
+    }
+
+    /// The verdict alone.
+    fn head(&self) -> String {
+        let voice = &self.speech.voice;
+        let assessment = self.assessment;
+        let args = self.args();
+        let args = match assessment.next_date {
+            Some(next) => args.text("next", self.date(next)),
+            None => args.text("next", ""),
+        };
+        let verdict = match assessment.verdict {
+            Ok(verdict) => verdict,
+            Err(Reason::NoFrostHere) => return voice.say("reason-no-frost-here", &args),
+            Err(Reason::NotFromSeed) => return voice.say("reason-not-from-seed", &args),
+            Err(Reason::NeverThisWay) => {
+                return match assessment.step {
+                    Step::SowIndoors => voice.say("reason-never-sown-indoors", &args),
+                    Step::SowOutdoors => voice.say("reason-never-sown-outdoors", &args),
+                    Step::PotUp => voice.say("reason-never-potted-up", &args),
+                    Step::HardenOff | Step::PlantOut => voice.say("reason-never-set-out", &args),
+                };
+            }
+        };
+        let what = self.speech.step_phrase(assessment.step, self.crop);
+        let args = args.text("what", &what);
+        match verdict {
+            Verdict::TooEarly => voice.say("verdict-too-early", &args),
+            Verdict::Early => voice.say("verdict-early", &args),
+            Verdict::OnTime if assessment.step == Step::PlantOut && self.crop.frost_kills() => {
+                let nights = voice.temperature(self.crop.coldest_night_c());
+                voice.say("verdict-on-time-when-nights-allow", &args.text("nights", &nights))
+            }
+            Verdict::OnTime => voice.say("verdict-on-time", &args),
+            Verdict::Late => voice.say("verdict-late", &args),
+            Verdict::TooLate if assessment.windows.season_too_short => {
+                voice.say("verdict-season-too-short", &args)
+            }
+            Verdict::TooLate => match self.label() {
+                Label::Spring if self.another_this_season() => {
+                    voice.say("verdict-too-late-for-spring", &args)
+                }
+                Label::Spring | Label::Autumn | Label::Overwintering => {
+                    voice.say("verdict-too-late", &args)
+                }
+            },
+        }
+    }
+
+    /// The reason in numbers.
+    fn why(&self) -> Option<String> {
+        let verdict = match self.assessment.verdict {
+            Ok(verdict) => verdict,
+            Err(Reason::NoFrostHere) => return Some(self.speech.plain("why-no-frost")),
+            Err(_) => return None,
+        };
+        let first = match (self.assessment.step, verdict) {
+            (_, Verdict::TooLate) => self.why_too_late(),
+            (_, Verdict::Late) => self.why_late(),
+            (Step::SowIndoors, _) => self.why_age(verdict),
+            (Step::SowOutdoors, _) => self.why_soil(verdict),
+            (Step::PlantOut, _) => self.why_cold(verdict),
+            (Step::HardenOff, _) => {
+                let nights = self.speech.voice.temperature(self.crop.coldest_night_c().max(7));
+                Some(self.speech.voice.say("why-harden-off", &self.args().text("nights", &nights)))
+            }
+            (Step::PotUp, _) => Some(self.speech.plain("why-pot-up")),
+        };
+        let frost = self.frost_sentence(verdict);
+        let parts: Vec<String> = first.into_iter().chain(frost).collect();
+        (!parts.is_empty()).then(|| parts.join(" "))
+    }
+
+    /// The next thing to do.
+    fn next(&self) -> Vec<String> {
+        let voice = &self.speech.voice;
+        let mut lines = Vec::new();
+        let Ok(verdict) = self.assessment.verdict else {
+            lines.extend(self.other_step());
+            return lines;
+        };
+        if let Some(window) = self.assessment.window {
+            let span = |w: &Window| voice.range(w.ideal_from, w.ideal_to);
+            match verdict {
+                Verdict::TooEarly if window.ideal_from < window.ideal_to => {
+                    let args = self.args().text("days", span(&window));
+                    lines.push(voice.say("next-best-days", &args));
+                }
+                Verdict::Early => lines.extend(self.care(&window)),
+                Verdict::OnTime => {
+                    let args = self
+                        .args()
+                        .text("until", self.date(window.ideal_to))
+                        .text("last", self.date(window.to));
+                    let key_same = window.to <= window.ideal_to;
+                    lines.push(if key_same {
+                        voice.say("next-good-until-only", &args)
+                    } else {
+                        voice.say("next-good-until", &args)
+                    });
+                    lines.extend(self.how_in_short());
+                }
+                Verdict::Late => {
+                    let args = self.args().text("last", self.date(window.to));
+                    lines.push(voice.say("next-last-day", &args));
+                }
+                Verdict::TooEarly | Verdict::TooLate => {}
+            }
+        }
+        if self.assessment.both {
+            if let Some(from) = self.step_opens(Step::SowOutdoors) {
+                let args = self.args().text("from", self.date(from));
+                lines.push(voice.say("next-both", &args));
+            }
+        } else if self.assessment.better_outdoors
+            && self.assessment.step == Step::SowIndoors
+            && verdict != Verdict::TooLate
+        {
+            lines.extend(self.other_step());
+        }
+        if verdict == Verdict::TooLate {
+            lines.extend(self.instead());
+        }
+        lines
+    }
+
+    fn why_age(&self, verdict: Verdict) -> Option<String> {
+        let voice = &self.speech.voice;
+        let age = &self.crop.indoors.as_ref()?.age_weeks;
+        let set_out = self.assessment.set_out?;
+        let args = self
+            .args()
+            .text("age", voice.weeks(self.assessment.age_days()?))
+            .text("setout", self.date(set_out))
+            .text("best", voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
+            .text("most", voice.weeks(age.workable.high * 7));
+        Some(match verdict {
+            Verdict::TooEarly => voice.say("why-too-old", &args),
+            _ => voice.say("why-age", &args),
+        })
+    }
+
+    fn why_soil(&self, verdict: Verdict) -> Option<String> {
+        let voice = &self.speech.voice;
+        let soil = self.crop.seed.soil_c.as_ref()?;
+        let args = self
+            .args()
+            .text("minimum", voice.temperature(soil.minimum))
+            .text("best", voice.temperature_range(soil.optimum.low, soil.optimum.high));
+        Some(match verdict {
+            Verdict::TooEarly | Verdict::Early if self.label() == Label::Autumn => {
+                voice.say("why-autumn-count", &args)
+            }
+            Verdict::TooEarly if self.label() == Label::Overwintering => {
+                voice.say("why-summer-sowing", &args)
+            }
+            Verdict::TooEarly | Verdict::Early if self.crop.frost_kills() => {
+                voice.say("why-cold-soil-and-frost", &args)
+            }
+            Verdict::TooEarly | Verdict::Early => voice.say("why-cold-soil", &args),
+            _ => voice.say("why-soil-check", &args),
+        })
+    }
+
+    fn why_cold(&self, verdict: Verdict) -> Option<String> {
+        let voice = &self.speech.voice;
+        let args = self
+            .args()
+            .text("nights", voice.temperature(self.crop.coldest_night_c()))
+            .text("kills", voice.temperature(self.crop.killed_at_c()));
+        match (verdict, self.label()) {
+            (Verdict::TooEarly | Verdict::Early, Label::Spring) => {
+                Some(voice.say("why-cold-nights", &args))
+            }
+            (Verdict::TooEarly, Label::Overwintering) if self.crop.ways.is_empty() => {
+                Some(voice.say("why-autumn-planting", &args))
+            }
+            (_, Label::Autumn) => Some(voice.say("why-autumn-count", &args)),
+            (Verdict::OnTime, _) if !self.crop.frost_kills() => {
+                Some(voice.say("why-bears-cold", &args))
+            }
+            _ => None,
+        }
+    }
+
+    fn why_late(&self) -> Option<String> {
+        let voice = &self.speech.voice;
+        let window = self.assessment.window?;
+        let behind = self.assessment.on.signed_duration_since(window.ideal_to).num_days();
+        let args = self
+            .args()
+            .text("ended", self.date(window.ideal_to))
+            .text("behind", voice.weeks(behind));
+        let cost = match self.crop.harvest.kind {
+            _ if self.crop.crops_in_year > 1 => None,
+            HarvestKind::Once => self.ripe().map(|ripe| {
+                let args = self
+                    .args()
+                    .text("ready", self.date(ripe.first_late))
+                    .text("end", self.date(ripe.end));
+                voice.say("cost-once", &args)
+            }),
+            HarvestKind::Continuing => Some(voice.say("cost-continuing", &args)),
+            HarvestKind::Bloom => Some(voice.say("cost-bloom", &args)),
+        };
+        let late = voice.say("why-late", &args);
+        Some(cost.map_or_else(|| late.clone(), |cost| format!("{late} {cost}")))
+    }
+
+    fn why_too_late(&self) -> Option<String> {
+        let voice = &self.speech.voice;
+        let season = self.assessment.season?;
+        if self.assessment.windows.season_too_short {
+            let first = season.first_frost?;
+            let days = first.signed_duration_since(season.last_frost).num_days();
+            let days = self.args().number("days", days).number("needs", self.crop.harvest.days.low);
+            return Some(voice.say("why-season-too-short", &days));
+        }
+        if let Some(ripe) = self.ripe() {
+            let args = self
+                .args()
+                .text("ready", self.date(ripe.first_late))
+                .text("end", self.date(ripe.end));
+            let frost_decides = ripe.first_late + TimeDelta::days(14) > ripe.end;
+            let bloom = self.crop.harvest.kind == HarvestKind::Bloom;
+            if frost_decides {
+                return Some(if bloom {
+                    voice.say("why-too-late-bloom", &args)
+                } else {
+                    voice.say("why-too-late-harvest", &args)
+                });
+            }
+        }
+        let ended = self.assessment.window.map(|window| window.to)?;
+        let args = self.args().text("ended", self.date(ended));
+        let heat = self.crop.spring_ends_weeks.is_some()
+            || self.crop.outdoors.sow_weeks.as_ref().is_some_and(|sow| sow.latest.is_some());
+        Some(match self.assessment.step {
+            Step::HardenOff | Step::PotUp => voice.say("why-window-closed", &args),
+            _ if heat && self.label() == Label::Spring => voice.say("why-heat", &args),
+            _ => voice.say("why-window-closed", &args),
+        })
+    }
+
+    /// What the numbers were counted from.
+    fn frost_sentence(&self, verdict: Verdict) -> Option<String> {
+        let voice = &self.speech.voice;
+        let season = self.assessment.season?;
+        let Frost::Dates(frost) = self.garden.frost else { return None };
+        let from_autumn = self.assessment.window.is_some_and(|window| {
+            window.label == Label::Autumn
+                || (window.label == Label::Overwintering && self.crop.ways.is_empty())
+        });
+        if from_autumn {
+            let first = season.first_frost?;
+            return Some(voice.say("counted-first-frost", &args().text("frost", self.date(first))));
+        }
+        if matches!(verdict, Verdict::TooLate | Verdict::Late) {
+            return None;
+        }
+        Some(match (frost.basis(), season.trusted) {
+            (Basis::Trusted, Some(trusted)) => {
+                voice.say("counted-trusted", &args().text("frost", self.date(trusted)))
+            }
+            _ => voice.say("counted-average", &args().text("frost", self.date(season.last_frost))),
+        })
+    }
+
+    /// What an early start asks for.
+    fn care(&self, window: &Window) -> Option<String> {
+        let voice = &self.speech.voice;
+        let args = self.args().text("next", self.date(window.ideal_from));
+        Some(match self.assessment.step {
+            Step::SowIndoors => {
+                let indoors = self.crop.indoors.as_ref()?;
+                let potting_up = indoors.stay_weeks.potted_up.is_some();
+                match (potting_up, self.crop.disturbance) {
+                    (true, _) => voice.say("care-pot-up", &args),
+                    (false, Disturbance::Resents) => voice.say("care-own-cell", &args),
+                    (false, Disturbance::Tolerates) => voice.say("care-light", &args),
+                }
+            }
+            Step::SowOutdoors => voice.say("care-cover-sowing", &args),
+            Step::PlantOut if self.crop.ways.is_empty() => voice.say("care-cover-planting", &args),
+            Step::PlantOut => voice.say("care-cover", &args),
+            Step::HardenOff | Step::PotUp => voice.say("care-harden-off", &args),
+        })
+    }
+
+    /// Depth, warmth and days to come up, in a line.
+    fn how_in_short(&self) -> Option<String> {
+        let voice = &self.speech.voice;
+        let seed = &self.crop.seed;
+        match self.assessment.step {
+            Step::SowIndoors | Step::SowOutdoors => {
+                let depth = seed.depth_mm.as_ref()?.is;
+                let emerge = seed.emerge_days.as_ref()?.is;
+                let soil = seed.soil_c.as_ref()?;
+                let args = self
+                    .args()
+                    .text("depth", voice.length_range_mm(depth.low, depth.high))
+                    .text("warmth", voice.temperature_range(soil.optimum.low, soil.optimum.high))
+                    .text("days", voice.days_range(emerge.low, emerge.high));
+                Some(if depth.high == 0 {
+                    voice.say("how-short-surface", &args)
+                } else {
+                    voice.say("how-short", &args)
+                })
+            }
+            Step::PlantOut => {
+                let plants = self.crop.outdoors.spacing_cm.plants * 10;
+                let args = self.args().text("apart", voice.length_mm(plants));
+                Some(voice.say("how-short-spacing", &args))
+            }
+            Step::HardenOff | Step::PotUp => None,
+        }
+    }
+
+    /// Where a step never applies or sowing in place is better: that other step's dates.
+    fn other_step(&self) -> Option<String> {
+        let voice = &self.speech.voice;
+        let step = match self.assessment.step {
+            Step::SowIndoors if !self.assessment.windows.sow_outdoors.is_empty() => {
+                Step::SowOutdoors
+            }
+            Step::SowOutdoors if !self.assessment.windows.sow_indoors.is_empty() => {
+                Step::SowIndoors
+            }
+            Step::PlantOut | Step::HardenOff | Step::PotUp
+                if !self.assessment.windows.sow_outdoors.is_empty()
+                    && self.crop.indoors.is_none() =>
+            {
+                Step::SowOutdoors
+            }
+            Step::SowIndoors | Step::SowOutdoors => Step::PlantOut,
+            Step::PlantOut | Step::HardenOff | Step::PotUp => return None,
+        };
+        let other = assess(self.crop, self.garden, step, self.assessment.on);
+        let what = self.speech.step_phrase(step, self.crop);
+        let window = other.window?;
+        let args = self
+            .args()
+            .text("what", &what)
+            .text("from", self.date(window.ideal_from))
+            .text("until", self.date(window.to));
+        Some(match other.verdict()? {
+            Verdict::TooEarly => voice.say("other-from", &args),
+            Verdict::Early | Verdict::OnTime | Verdict::Late => voice.say("other-now", &args),
+            Verdict::TooLate => {
+                voice.say("other-from", &args.text("from", self.date(other.next_date?)))
+            }
+        })
+    }
+
+    /// What to do instead of what is too late.
+    fn instead(&self) -> Vec<String> {
+        let voice = &self.speech.voice;
+        let mut lines = Vec::new();
+        let on = self.assessment.on;
+        for (step, key) in
+            [(Step::SowOutdoors, "instead-sow-outdoors"), (Step::PlantOut, "instead-buy-plants")]
+        {
+            if step == self.assessment.step || self.assessment.step == Step::PlantOut {
+                continue;
+            }
+            let other = assess(self.crop, self.garden, step, on);
+            let open = other.verdict().is_some_and(Verdict::workable);
+            if let Some(window) = other.window.filter(|_| open) {
+                let args = self.args().text("until", self.date(window.to));
+                lines.push(match key {
+                    "instead-sow-outdoors" => voice.say("instead-sow-outdoors", &args),
+                    _ => voice.say("instead-buy-plants", &args),
+                });
+                break;
+            }
+        }
+        if let Some(next) = self.assessment.next_date {
+            let args = self.args().text("next", self.date(next));
+            lines.push(if self.another_this_season() {
+                voice.say("instead-autumn", &args)
+            } else {
+                voice.say("instead-next-season", &args)
+            });
+        } else {
+            lines.push(voice.say("instead-faster-variety", &self.args()));
+        }
+        lines
+    }
+
+    /// Whether the next window still belongs to the season that was missed.
+    fn another_this_season(&self) -> bool {
+        let (Some(next), Some(season)) = (self.assessment.next_date, self.assessment.season) else {
+            return false;
+        };
+        next <= season.end() && self.assessment.verdict() == Some(Verdict::TooLate)
+    }
+
+    fn ripe(&self) -> Option<Ripening> {
+        ripening_of(self.crop, self.assessment)
+    }
+
+    fn step_opens(&self, step: Step) -> Option<NaiveDate> {
+        let windows = self.assessment.windows.of(step);
+        let window = windows.iter().find(|window| window.to >= self.assessment.on)?;
+        Some(window.ideal_from.max(self.assessment.on))
+    }
+
+    fn label(&self) -> Label {
+        self.assessment.window.map_or(Label::Spring, |window| window.label)
+    }
+
+    /// The crop and the day asked about: "now", or "on May 1".
+    fn args(&self) -> Args {
+        let voice = &self.speech.voice;
+        let when = if self.today {
+            self.speech.plain("when-now")
+        } else {
+            voice.say("when-on", &args().text("date", self.date(self.assessment.on)))
+        };
+        self.speech.about(&self.crop.id).text("when", &when)
+    }
+
+    /// A date, with its year where that is not the year asked about.
+    fn date(&self, date: NaiveDate) -> String {
+        if date.year() == self.assessment.on.year() {
+            self.speech.voice.date(date)
+        } else {
+            self.speech.voice.date_with_year(date)
+        }
+    }
+}

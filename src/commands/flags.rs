@@ -1,0 +1,101 @@
+//! The flags that the one-shot commands share, read with one clear sentence for each mistake.
+
+use chrono::{NaiveDate, Utc};
+use chrono_tz::Tz;
+use clap::Args;
+
+use crate::chat::Knowledge;
+use crate::club::LanguageTag;
+use crate::planning::{Basis, Garden, MonthDay};
+use crate::wording::Speech;
+
+/// What the user gave is wrong; the sentence names the mend.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{0}")]
+pub struct BadInput(pub String);
+
+/// The garden and the day that a question or a plan is about.
+#[derive(Debug, Args)]
+pub struct GardenFlags {
+    /// The day it is about, as YYYY-MM-DD; today in the zone by default.
+    #[arg(long, value_name = "DATE")]
+    on: Option<String>,
+    /// The average last spring frost as MM-DD, or none.
+    #[arg(long, value_name = "MM-DD|none")]
+    last_frost: Option<String>,
+    /// The average first autumn frost as MM-DD, or none.
+    #[arg(long, value_name = "MM-DD|none")]
+    first_frost: Option<String>,
+    /// The IANA time zone that decides which day is today.
+    #[arg(long, value_name = "IANA", default_value = "UTC")]
+    zone: String,
+    /// The language of the answer, such as en or en-GB.
+    #[arg(long, value_name = "TAG", default_value = "en")]
+    language: String,
+}
+
+/// The flags, read.
+pub(super) struct Read {
+    pub today: NaiveDate,
+    pub garden: Garden,
+    pub language: LanguageTag,
+}
+
+impl GardenFlags {
+    pub(super) fn read(&self, knowledge: &Knowledge) -> Result<Read, BadInput> {
+        let last = frost("--last-frost", self.last_frost.as_deref(), "05-15")?;
+        let first = frost("--first-frost", self.first_frost.as_deref(), "10-05")?;
+        let garden = Garden::new(last, first, Basis::Average)
+            .map_err(|error| BadInput(format!("--last-frost and --first-frost: {error}")))?;
+        let zone: Tz = self.zone.parse().map_err(|_| {
+            BadInput(format!(
+                "--zone {}: there is no such time zone; give an IANA name such as America/Denver",
+                self.zone
+            ))
+        })?;
+        let today = match &self.on {
+            Some(text) => date(text)?,
+            None => Utc::now().with_timezone(&zone).date_naive(),
+        };
+        Ok(Read { today, garden, language: language(&self.language, knowledge)? })
+    }
+}
+
+impl Read {
+    /// How the asker is spoken to.
+    pub(super) fn speech(&self, knowledge: &Knowledge) -> Speech {
+        knowledge.speech(&self.language, self.language.units())
+    }
+}
+
+/// A date as YYYY-MM-DD, within the years for which planning makes sense.
+pub(super) fn date(text: &str) -> Result<NaiveDate, BadInput> {
+    let wrong = || {
+        BadInput(format!(
+            "--on {text}: that is not a date; write it as YYYY-MM-DD, for example 2026-04-22"
+        ))
+    };
+    let date: NaiveDate = text.parse().map_err(|_| wrong())?;
+    let year = chrono::Datelike::year(&date);
+    if (1900..=2500).contains(&year) { Ok(date) } else { Err(wrong()) }
+}
+
+fn frost(flag: &str, text: Option<&str>, example: &str) -> Result<Option<MonthDay>, BadInput> {
+    let Some(text) = text else {
+        return Err(BadInput(format!(
+            "{flag} is missing: give it as MM-DD, for example {flag} {example}, or as none"
+        )));
+    };
+    if text.eq_ignore_ascii_case("none") {
+        return Ok(None);
+    }
+    text.parse().map(Some).map_err(|error| BadInput(format!("{flag}: {error}, or none")))
+}
+
+fn language(text: &str, knowledge: &Knowledge) -> Result<LanguageTag, BadInput> {
+    let tag = text.parse::<LanguageTag>().ok();
+    tag.filter(|tag| knowledge.speaks(tag)).ok_or_else(|| {
+        let known: Vec<String> = knowledge.languages().iter().map(ToString::to_string).collect();
+        BadInput(format!("--language {text}: not spoken yet; choose one of: {}", known.join(", ")))
+    })
+}

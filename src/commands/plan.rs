@@ -1,0 +1,167 @@
+//! `sowbell plan`: the season's dated jobs for some crops.
+
+use std::io::Write;
+
+use anyhow::Context;
+use chrono::{Datelike, NaiveDate};
+use clap::Args;
+use serde::Serialize;
+
+use super::CommandError;
+use super::flags::{BadInput, GardenFlags, Read};
+use crate::chat::{Knowledge, job_why};
+use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, jobs};
+use crate::wording::{Speech, args, sentence};
+
+/// The arguments of `sowbell plan`.
+#[derive(Debug, Args)]
+pub struct PlanArgs {
+    #[command(flatten)]
+    garden: GardenFlags,
+    /// Print the jobs as JSON.
+    #[arg(long)]
+    json: bool,
+    /// The crops, divided by commas, for example: tomato,basil,pole bean.
+    #[arg(long, value_name = "A,B,C")]
+    crops: Option<String>,
+}
+
+/// A job as programs read it; its form is pinned by tests.
+#[derive(Debug, Serialize)]
+struct PlannedJob {
+    crop: CropId,
+    step: Step,
+    label: Label,
+    from: NaiveDate,
+    ideal_from: NaiveDate,
+    ideal_to: NaiveDate,
+    to: NaiveDate,
+    why: String,
+}
+
+pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), CommandError> {
+    let knowledge = Knowledge::embedded().context("the built-in data is broken")?;
+    let read = arguments.garden.read(&knowledge)?;
+    let speech = read.speech(&knowledge);
+    let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
+    let season = match read.garden.frost {
+        Frost::Dates(frost) => Some(Season::that_matters(frost, read.today)),
+        Frost::Free => None,
+    };
+    let mut all: Vec<(&Crop, Job)> = crops
+        .iter()
+        .flat_map(|crop| {
+            season.iter().flat_map(|season| jobs(crop, season)).map(|job| (*crop, job))
+        })
+        .collect();
+    all.sort_by_key(|(_, job)| (job.window.ideal_from, job.window.ideal_to));
+    let why = |crop: &Crop, job: &Job| {
+        season.as_ref().map_or_else(String::new, |season| job_why(crop, job, season, &speech))
+    };
+    if arguments.json {
+        let planned: Vec<PlannedJob> = all
+            .iter()
+            .map(|(crop, job)| PlannedJob {
+                crop: crop.id.clone(),
+                step: job.key.step,
+                label: job.window.label,
+                from: job.window.from,
+                ideal_from: job.window.ideal_from,
+                ideal_to: job.window.ideal_to,
+                to: job.window.to,
+                why: why(crop, job),
+            })
+            .collect();
+        let json = serde_json::to_string_pretty(&planned).map_err(anyhow::Error::from)?;
+        writeln!(out, "{json}").map_err(anyhow::Error::from)?;
+        return Ok(());
+    }
+    let Some(season) = &season else {
+        writeln!(out, "{}", speech.plain("now-no-frost")).map_err(anyhow::Error::from)?;
+        return Ok(());
+    };
+    for (crop, job) in &all {
+        let line = job_text(crop, job, season, &why(crop, job), &speech);
+        writeln!(out, "{line}").map_err(anyhow::Error::from)?;
+    }
+    for crop in crops.iter().filter(|crop| !all.iter().any(|(planned, _)| planned.id == crop.id)) {
+        let line = speech.voice.say("verdict-season-too-short", &speech.about(&crop.id));
+        writeln!(out, "{line}").map_err(anyhow::Error::from)?;
+    }
+    Ok(())
+}
+
+/// "April 17–24: sow cucumbers indoors, worth it until June 20. Why."
+fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech) -> String {
+    let voice = &speech.voice;
+    let window = &job.window;
+    let days = if window.ideal_from == window.ideal_to {
+        voice.date(window.ideal_from)
+    } else {
+        voice.range(window.ideal_from, window.ideal_to)
+    };
+    let last = if window.to.year() == season.year {
+        voice.date(window.to)
+    } else {
+        voice.date_with_year(window.to)
+    };
+    let args = args()
+        .text("days", days)
+        .text("what", sentence(&speech.step_phrase(job.key.step, crop)))
+        .text("last", last)
+        .text("why", why);
+    voice.say("plan-line", &args)
+}
+
+fn crops<'k>(
+    text: Option<&str>,
+    read: &Read,
+    knowledge: &'k Knowledge,
+    speech: &Speech,
+) -> Result<Vec<&'k Crop>, BadInput> {
+    let Some(text) = text.filter(|text| !text.trim().is_empty()) else {
+        let missing =
+            "--crops is missing: name them, divided by commas, for example --crops tomato,basil";
+        return Err(BadInput(missing.to_owned()));
+    };
+    let mut crops: Vec<&Crop> = Vec::new();
+    for written in text.split(',').map(str::trim).filter(|written| !written.is_empty()) {
+        // An id always means its crop, even where the word alone could mean two.
+        if let Some(crop) = knowledge.catalogue.get(written) {
+            crops.push(crop);
+            continue;
+        }
+        let list = knowledge.tongue(&read.language).understanding.crops_in(written);
+        let near: Vec<CropId> = list
+            .ambiguous
+            .iter()
+            .flat_map(|word| word.means.clone())
+            .chain(list.unknown.iter().flat_map(|name| name.near.clone()))
+            .collect();
+        match (list.found.as_slice(), near.is_empty()) {
+            ([_, ..], true) => {
+                crops.extend(
+                    list.found.iter().filter_map(|id| knowledge.catalogue.get(id.as_str())),
+                );
+            }
+            (_, false) => {
+                let names: Vec<String> = near.iter().map(|id| speech.crop(id).to_owned()).collect();
+                return Err(BadInput(format!(
+                    "--crops: there is no single crop '{written}'; did you mean {}?",
+                    speech.voice.list_or(&names)
+                )));
+            }
+            ([], true) => {
+                return Err(BadInput(format!(
+                    "--crops: there is no crop '{written}'; give its everyday name, such as tomato"
+                )));
+            }
+        }
+    }
+    if crops.is_empty() {
+        return Err(BadInput("--crops names no crop: for example --crops tomato,basil".to_owned()));
+    }
+    let mut seen = std::collections::HashSet::new();
+    crops.retain(|crop| seen.insert(crop.id.clone()));
+    Ok(crops)
+}

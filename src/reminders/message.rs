@@ -1,0 +1,106 @@
+//! The one message of a morning, and how it looks after a button was pressed.
+
+use chrono::NaiveDate;
+
+use crate::catalogue::Catalogue;
+use crate::club::{JobMark, Mark};
+use crate::messages::{Button, Buttons, JobAnswer, Press};
+use crate::planning::{Crop, JobKey, Season, Step, jobs};
+use crate::planning::{Frost, Garden};
+use crate::wording::{Speech, args, sentence};
+
+use super::due::DueJob;
+
+/// The most jobs that one message names; the rest are named on the next mornings.
+pub const MOST_JOBS: usize = 8;
+
+/// One job in a line, without its number: what to do, and until when it is good.
+#[must_use]
+pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> String {
+    let window = &due.job.window;
+    let voice = &speech.voice;
+    let what = sentence(&speech.step_phrase(due.job.key.step, crop));
+    let args = args()
+        .text("what", &what)
+        .text("until", voice.date(window.ideal_to))
+        .text("last", voice.date(window.to))
+        .text("nights", voice.temperature(crop.coldest_night_c()));
+    match due.job.key.step {
+        Step::HardenOff => voice.say("job-harden-off", &args),
+        Step::PlantOut if crop.frost_kills() => voice.say("job-when-nights-allow", &args),
+        _ if date > window.ideal_to && date == window.to => voice.say("job-very-last-day", &args),
+        _ if date > window.ideal_to => voice.say("job-late", &args),
+        _ if date == window.ideal_to => voice.say("job-last-good-day", &args),
+        _ => voice.say("job-good-until", &args),
+    }
+}
+
+/// The morning's text for the jobs that `due` names, numbered from 1.
+#[must_use]
+pub fn reminder_text(
+    due: &[DueJob],
+    more: usize,
+    catalogue: &Catalogue,
+    speech: &Speech,
+    date: NaiveDate,
+) -> String {
+    let voice = &speech.voice;
+    let mut text =
+        voice.say("morning-greeting", &args().text("date", voice.date_with_weekday(date)));
+    let lines = due.iter().filter_map(|due| {
+        Some(job_line(due, catalogue.get(due.job.key.crop.as_str())?, speech, date))
+    });
+    for (number, line) in lines.enumerate() {
+        text.push_str(&format!("\n{}. {line}", number + 1));
+    }
+    let setting_out = due.iter().any(|due| due.job.key.step == Step::PlantOut);
+    if setting_out {
+        text.push_str("\n\n");
+        text.push_str(&speech.plain("morning-check-forecast"));
+    }
+    if more > 0 {
+        text.push_str("\n\n");
+        text.push_str(&voice.say("morning-more", &args().count("count", more)));
+    }
+    text
+}
+
+/// The buttons under a morning's message: a row for each job, by what was said of it.
+#[must_use]
+pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> Buttons {
+    keys.iter()
+        .enumerate()
+        .map(|(index, key)| {
+            let number = index + 1;
+            let label = |text: &str| speech.voice.say(text, &args().count("number", number));
+            let press = |answer| Press::Job(key.clone(), answer);
+            match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {
+                Some(Mark::Done(_)) => {
+                    vec![Button::press(label("button-done-undo"), press(JobAnswer::Undo))]
+                }
+                Some(Mark::Skipped(_)) => {
+                    vec![Button::press(label("button-skipped-undo"), press(JobAnswer::Undo))]
+                }
+                Some(Mark::Later(_)) => vec![
+                    Button::press(label("button-done"), press(JobAnswer::Done)),
+                    Button::press(label("button-later-undo"), press(JobAnswer::Undo)),
+                ],
+                None => vec![
+                    Button::press(label("button-done"), press(JobAnswer::Done)),
+                    Button::press(label("button-later"), press(JobAnswer::Later)),
+                    Button::press(label("button-skip"), press(JobAnswer::Skip)),
+                ],
+            }
+        })
+        .collect()
+}
+
+/// The dated job that a key names in a garden, where it still exists.
+#[must_use]
+pub fn job_of(key: &JobKey, catalogue: &Catalogue, garden: Garden) -> Option<DueJob> {
+    let Frost::Dates(frost) = garden.frost else { return None };
+    let crop = catalogue.get(key.crop.as_str())?;
+    let job =
+        jobs(crop, &Season::of_year(frost, key.season)).into_iter().find(|job| job.key == *key)?;
+    Some(DueJob { job, last_chance: false })
+}

@@ -1,0 +1,7 @@
+//! A member's morning: which jobs are due, and the one message that names them.
+
+mod due;
+mod message;
+
+pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
+pub use message::{MOST_JOBS, job_line, job_of, reminder_buttons, reminder_text};

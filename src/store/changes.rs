@@ -1,0 +1,261 @@
+//! Keeping what was decided, one change at a time.
+
+use chrono::{DateTime, TimeDelta, Utc};
+use sqlx::SqliteConnection;
+
+use super::facts::club_of_chat;
+use super::rows::{mark_columns, to_json, units_text};
+use super::schedule::{
+    Touches, cancel_reminders, changed, club_changed, forget_empty_marks, set_next,
+};
+use super::{Result, groups};
+use crate::chat::{Change, Expected, Facts};
+use crate::club::{ClubId, Mark, MemberId};
+use crate::messages::{ChatKind, Incoming};
+use crate::planning::{CropId, JobKey};
+
+/// How long the bot waits to hear an answer that it asked for.
+const EXPECTATION: TimeDelta = TimeDelta::minutes(15);
+
+/// Keeps `change`.
+pub(super) async fn apply(
+    conn: &mut SqliteConnection,
+    facts: &Facts,
+    incoming: &Incoming,
+    change: &Change,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let member = facts.member.id;
+    let chat = incoming.chat.id;
+    match change {
+        Change::MemberFrost(_)
+        | Change::MemberZone(_)
+        | Change::MemberLanguage(_)
+        | Change::MemberUnits(_)
+        | Change::MemberReminderTime(_)
+        | Change::MemberHotAndWet(_) => set_of_member(conn, member, change, now).await,
+        Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
+        Change::AddCrops(crops) => add_crops(conn, member, crops, now).await,
+        Change::DropCrops(crops) => drop_crops(conn, member, crops, now).await,
+        Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now).await,
+        Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
+        Change::JoinClub(club) => groups::join(conn, *club, member, incoming.chat.kind, now).await,
+        Change::OpenClub { title } => groups::open(conn, chat, title, now).await,
+        Change::MoveClub { to } => groups::move_chat(conn, chat, *to, now).await,
+        Change::LeaveClub
+        | Change::CloseClub
+        | Change::ClubFrost(_)
+        | Change::ClubZone(_)
+        | Change::ClubLanguage(_) => {
+            let club = match incoming.chat.kind {
+                ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
+                ChatKind::Private => facts.club.as_ref().map(|club| club.id),
+            };
+            let Some(club) = club else {
+                tracing::debug!(?change, chat, "no club to change");
+                return Ok(());
+            };
+            match change {
+                Change::LeaveClub => groups::leave(conn, club, member, now).await,
+                Change::CloseClub => groups::close(conn, club, now).await,
+                _ => set_of_club(conn, club, change, now).await,
+            }
+        }
+    }
+}
+
+/// A setting of the member's own.
+async fn set_of_member(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    change: &Change,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let (statement, value, touches) = match change {
+        Change::MemberFrost(frost) => (
+            "UPDATE members SET frost = $1 WHERE id = $2",
+            frost.as_ref().map(to_json).transpose()?,
+            Touches::Contents,
+        ),
+        Change::MemberZone(zone) => (
+            "UPDATE members SET zone = $1 WHERE id = $2",
+            zone.map(|zone| zone.name().to_owned()),
+            Touches::Clock,
+        ),
+        Change::MemberLanguage(language) => (
+            "UPDATE members SET language = $1 WHERE id = $2",
+            language.as_ref().map(ToString::to_string),
+            Touches::Contents,
+        ),
+        Change::MemberUnits(units) => (
+            "UPDATE members SET units = $1 WHERE id = $2",
+            units.map(|units| units_text(units).to_owned()),
+            Touches::Contents,
+        ),
+        Change::MemberHotAndWet(months) => {
+            ("UPDATE members SET hot_and_wet = $1 WHERE id = $2", months.clone(), Touches::Contents)
+        }
+        Change::MemberReminderTime(time) => {
+            sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
+                .bind(i64::from(time.minutes()))
+                .bind(member)
+                .execute(&mut *conn)
+                .await?;
+            return changed(conn, member, Touches::Clock, now).await;
+        }
+        _ => return Ok(()),
+    };
+    sqlx::query(statement).bind(value).bind(member).execute(&mut *conn).await?;
+    changed(conn, member, touches, now).await
+}
+
+/// A setting of the club, which holds for the members who have none of their own.
+async fn set_of_club(
+    conn: &mut SqliteConnection,
+    club: ClubId,
+    change: &Change,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let (statement, value) = match change {
+        Change::ClubFrost(frost) => {
+            ("UPDATE clubs SET frost = $1 WHERE id = $2", frost.as_ref().map(to_json).transpose()?)
+        }
+        Change::ClubZone(zone) => {
+            ("UPDATE clubs SET zone = $1 WHERE id = $2", zone.map(|zone| zone.name().to_owned()))
+        }
+        Change::ClubLanguage(language) => (
+            "UPDATE clubs SET language = $1 WHERE id = $2",
+            language.as_ref().map(ToString::to_string),
+        ),
+        _ => return Ok(()),
+    };
+    sqlx::query(statement).bind(value).bind(club).execute(&mut *conn).await?;
+    match change {
+        Change::ClubZone(_) => {
+            club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await
+        }
+        Change::ClubFrost(_) => {
+            club_changed(conn, club, |member| member.frost.is_none(), Touches::Contents, now).await
+        }
+        _ => {
+            club_changed(conn, club, |member| member.language.is_none(), Touches::Contents, now)
+                .await
+        }
+    }
+}
+
+/// Whether the bot may write first. Reminders begin with the first time it may, and end when it
+/// may not.
+pub(super) async fn set_reachable(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    reachable: bool,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    if reachable {
+        sqlx::query("UPDATE members SET reachable = $1 WHERE id = $2")
+            .bind(true)
+            .bind(member)
+            .execute(&mut *conn)
+            .await?;
+        return set_next(conn, member, now).await;
+    }
+    sqlx::query("UPDATE members SET reachable = $1, next_reminder_at = NULL WHERE id = $2")
+        .bind(false)
+        .bind(member)
+        .execute(&mut *conn)
+        .await?;
+    cancel_reminders(conn, member, "unreachable", "the member cannot be reached", now).await?;
+    Ok(())
+}
+
+async fn add_crops(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    crops: &[CropId],
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let mut added = 0;
+    for crop in crops {
+        added += sqlx::query(
+            "INSERT INTO member_crops (member_id, crop) VALUES ($1, $2) \
+             ON CONFLICT (member_id, crop) DO NOTHING",
+        )
+        .bind(member)
+        .bind(crop.as_str())
+        .execute(&mut *conn)
+        .await?
+        .rows_affected();
+    }
+    if added > 0 { changed(conn, member, Touches::Contents, now).await } else { Ok(()) }
+}
+
+async fn drop_crops(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    crops: &[CropId],
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let mut dropped = 0;
+    for crop in crops {
+        dropped += sqlx::query("DELETE FROM member_crops WHERE member_id = $1 AND crop = $2")
+            .bind(member)
+            .bind(crop.as_str())
+            .execute(&mut *conn)
+            .await?
+            .rows_affected();
+    }
+    if dropped > 0 { changed(conn, member, Touches::Contents, now).await } else { Ok(()) }
+}
+
+async fn mark_job(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    job: &JobKey,
+    mark: Option<Mark>,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let columns = mark.map(mark_columns);
+    sqlx::query(
+        "INSERT INTO job_marks (member_id, job, mark, mark_on) VALUES ($1, $2, $3, $4) \
+         ON CONFLICT (member_id, job) DO UPDATE SET mark = excluded.mark, \
+         mark_on = excluded.mark_on",
+    )
+    .bind(member)
+    .bind(job.to_string())
+    .bind(columns.map(|(mark, _)| mark))
+    .bind(columns.map(|(_, on)| on))
+    .execute(&mut *conn)
+    .await?;
+    forget_empty_marks(conn, member).await?;
+    changed(conn, member, Touches::Contents, now).await
+}
+
+async fn expect(
+    conn: &mut SqliteConnection,
+    chat: i64,
+    member: MemberId,
+    expected: Option<&Expected>,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let Some(expected) = expected else {
+        sqlx::query("DELETE FROM expectations WHERE chat = $1 AND member_id = $2")
+            .bind(chat)
+            .bind(member)
+            .execute(conn)
+            .await?;
+        return Ok(());
+    };
+    sqlx::query(
+        "INSERT INTO expectations (chat, member_id, expected, expires_at) \
+         VALUES ($1, $2, $3, $4) ON CONFLICT (chat, member_id) DO UPDATE SET \
+         expected = excluded.expected, expires_at = excluded.expires_at",
+    )
+    .bind(chat)
+    .bind(member)
+    .bind(to_json(expected)?)
+    .bind(now + EXPECTATION)
+    .execute(conn)
+    .await?;
+    Ok(())
+}

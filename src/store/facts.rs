@@ -1,0 +1,162 @@
+//! Reading what a decision may depend on.
+
+use chrono::{DateTime, Utc};
+use sqlx::SqliteConnection;
+
+use super::Result;
+use super::rows::{self, Kept};
+use crate::chat::{Expected, Facts};
+use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime};
+use crate::messages::{ChatKind, Incoming, Person};
+use crate::planning::CropId;
+
+/// The facts of `incoming`.
+pub(super) async fn facts(
+    conn: &mut SqliteConnection,
+    incoming: &Incoming,
+    join_token: Option<&str>,
+    now: DateTime<Utc>,
+) -> Result<Facts> {
+    let member = member_of(conn, &incoming.from, now).await?;
+    let club = match incoming.chat.kind {
+        ChatKind::Group => club_of_chat(conn, incoming.chat.id).await?,
+        ChatKind::Private => current_club(conn, member.id).await?,
+    };
+    let invited_to = match join_token {
+        Some(token) => club_of_token(conn, token).await?,
+        None => None,
+    };
+    Ok(Facts {
+        now,
+        club,
+        invited_to,
+        crops: crops(conn, member.id).await?,
+        marks: marks(conn, member.id).await?,
+        expected: expected(conn, incoming.chat.id, member.id, now).await?,
+        member,
+    })
+}
+
+/// The member that `person` is; a new row on first sight, and the name as it is now.
+async fn member_of(
+    conn: &mut SqliteConnection,
+    person: &Person,
+    now: DateTime<Utc>,
+) -> Result<Member> {
+    let known = sqlx::query("SELECT * FROM members WHERE user_id = $1")
+        .bind(person.user)
+        .fetch_optional(&mut *conn)
+        .await?;
+    if let Some(row) = known {
+        let mut member = rows::member(&row)?;
+        if member.name != person.name {
+            sqlx::query("UPDATE members SET name = $1 WHERE id = $2")
+                .bind(&person.name)
+                .bind(member.id)
+                .execute(conn)
+                .await?;
+            member.name.clone_from(&person.name);
+        }
+        return Ok(member);
+    }
+    let row = sqlx::query(
+        "INSERT INTO members (user_id, name, reachable, reminder_minutes, first_seen_at) \
+         VALUES ($1, $2, $3, $4, $5) RETURNING *",
+    )
+    .bind(person.user)
+    .bind(&person.name)
+    .bind(false)
+    .bind(i64::from(ReminderTime::default().minutes()))
+    .bind(now)
+    .fetch_one(conn)
+    .await?;
+    rows::member(&row)
+}
+
+/// The open club of a group.
+pub(super) async fn club_of_chat(conn: &mut SqliteConnection, chat: i64) -> Result<Option<Club>> {
+    let row = sqlx::query("SELECT * FROM clubs WHERE chat = $1 AND closed_at IS NULL")
+        .bind(chat)
+        .fetch_optional(conn)
+        .await?;
+    row.as_ref().map(rows::club).transpose()
+}
+
+/// The open club whose settings a member inherits: the one joined last and not left.
+pub(super) async fn current_club(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+) -> Result<Option<Club>> {
+    let row = sqlx::query(
+        "SELECT c.* FROM memberships ms JOIN clubs c ON c.id = ms.club_id \
+         WHERE ms.member_id = $1 AND ms.left_at IS NULL AND c.closed_at IS NULL \
+         ORDER BY ms.joined_at DESC, ms.club_id DESC LIMIT 1",
+    )
+    .bind(member)
+    .fetch_optional(conn)
+    .await?;
+    row.as_ref().map(rows::club).transpose()
+}
+
+/// The reachable members whose current club this is.
+pub(super) async fn inheritors(conn: &mut SqliteConnection, club: ClubId) -> Result<Vec<Member>> {
+    let rows = sqlx::query(
+        "SELECT m.* FROM memberships own JOIN members m ON m.id = own.member_id \
+         WHERE own.club_id = $1 AND own.left_at IS NULL AND m.reachable AND own.club_id = \
+           (SELECT ms.club_id FROM memberships ms JOIN clubs c ON c.id = ms.club_id \
+            WHERE ms.member_id = m.id AND ms.left_at IS NULL AND c.closed_at IS NULL \
+            ORDER BY ms.joined_at DESC, ms.club_id DESC LIMIT 1)",
+    )
+    .bind(club)
+    .fetch_all(conn)
+    .await?;
+    rows.iter().map(rows::member).collect()
+}
+
+/// The open club of a join token; the token of a club that was merged leads to the one it is now.
+async fn club_of_token(conn: &mut SqliteConnection, token: &str) -> Result<Option<Club>> {
+    let row = sqlx::query(
+        "SELECT * FROM clubs WHERE closed_at IS NULL AND id = \
+           (SELECT COALESCE(merged_into, id) FROM clubs WHERE join_token = $1)",
+    )
+    .bind(token)
+    .fetch_optional(conn)
+    .await?;
+    row.as_ref().map(rows::club).transpose()
+}
+
+async fn crops(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<CropId>> {
+    let crops: Vec<String> =
+        sqlx::query_scalar("SELECT crop FROM member_crops WHERE member_id = $1 ORDER BY id")
+            .bind(member)
+            .fetch_all(conn)
+            .await?;
+    Ok(crops.into_iter().map(CropId::new).collect())
+}
+
+async fn marks(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<JobMark>> {
+    let rows = sqlx::query("SELECT * FROM job_marks WHERE member_id = $1 ORDER BY job")
+        .bind(member)
+        .fetch_all(conn)
+        .await?;
+    rows.iter().map(|row| rows::job_mark(row, member)).collect()
+}
+
+async fn expected(
+    conn: &mut SqliteConnection,
+    chat: i64,
+    member: MemberId,
+    now: DateTime<Utc>,
+) -> Result<Option<Expected>> {
+    let row = sqlx::query(
+        "SELECT expected FROM expectations \
+         WHERE chat = $1 AND member_id = $2 AND expires_at > $3",
+    )
+    .bind(chat)
+    .bind(member)
+    .bind(now)
+    .fetch_optional(conn)
+    .await?;
+    row.map(|row| Kept::of_member("expectations of member", &row, member).needed_json("expected"))
+        .transpose()
+}

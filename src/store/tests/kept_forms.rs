@@ -1,0 +1,67 @@
+//! The forms in which values are kept; a file written today is read by later releases.
+
+use chrono_tz::Tz;
+
+use super::{at, bench, group, morning, private};
+use crate::chat::{Change, Expected};
+use crate::club::{Mark, ReminderTime, Units};
+use crate::planning::{Basis, Frost, FrostDates};
+
+#[tokio::test]
+async fn the_kept_forms_stay() {
+    let bench = bench().await;
+    let now = at("2026-04-10T06:00:00.25Z");
+    let day = |text: &str| text.parse().unwrap();
+    let dates = FrostDates::new(day("05-15"), Some(day("09-25")), Basis::Trusted).unwrap();
+    let changes = [
+        Change::OpenClub { title: "Elm Row".to_owned() },
+        Change::ClubFrost(Some(Frost::Free)),
+        Change::ClubLanguage(Some("pt-BR".parse().unwrap())),
+        Change::MemberFrost(Some(Frost::Dates(dates))),
+        Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
+        Change::MemberUnits(Some(Units::Metric)),
+        Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberReachable(true),
+        Change::MarkJob(
+            "pea.so.s.2026".parse().unwrap(),
+            Some(Mark::Skipped(super::date("2026-04-10"))),
+        ),
+        Change::Expect(Some(Expected::WhichCrop { question: "peas?".to_owned() })),
+    ];
+    let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
+    let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
+    bench.store.keep_mornings(&[named], now).await.unwrap();
+    bench.keep(&private(7), &[], now).await.unwrap();
+
+    let text = |statement: &'static str| {
+        let reader = bench.store.reader.clone();
+        async move {
+            sqlx::query_scalar::<_, String>(statement).fetch_one(&reader).await.expect("a text")
+        }
+    };
+    for (statement, kept) in [
+        (
+            "SELECT frost FROM members",
+            r#"{"dates":{"last":"05-15","first":"09-25","basis":"trusted"}}"#,
+        ),
+        ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
+        ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
+        ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
+        ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
+        ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),
+        (
+            "SELECT job || ' ' || mark || ' ' || mark_on || ' ' || named_on FROM job_marks",
+            "pea.so.s.2026 skipped 2026-04-10 2026-04-10",
+        ),
+        ("SELECT expected FROM expectations", r#"{"which_crop":{"question":"peas?"}}"#),
+        ("SELECT expires_at FROM expectations", "2026-04-10T06:15:00.250+00:00"),
+        ("SELECT payload FROM outgoing", r#"{"say":{"chat":7,"text":"Good morning"}}"#),
+        (
+            "SELECT kind || ' ' || local_date || ' ' || priority FROM outgoing",
+            "morning 2026-04-10 2",
+        ),
+        ("SELECT named FROM outgoing", r#"[{"job":"pea.so.s.2026","before":null}]"#),
+    ] {
+        assert_eq!(text(statement).await, kept, "{statement}");
+    }
+}

@@ -1,0 +1,216 @@
+//! Dates.
+
+use chrono::{Datelike, NaiveDate};
+use icu_calendar::{Date, Gregorian};
+
+use super::{Voice, args};
+use crate::planning::MonthDay;
+
+impl Voice {
+    /// The day without its year: "April 22", "22 April".
+    #[must_use]
+    pub fn date(&self, date: NaiveDate) -> String {
+        let formats = &self.tongue.formats;
+        calendar(date).map_or_else(|| date.to_string(), |day| formats.date.format(&day).to_string())
+    }
+
+    /// The day with its weekday, without its year: "Wednesday, April 22".
+    #[must_use]
+    pub fn date_with_weekday(&self, date: NaiveDate) -> String {
+        let format = &self.tongue.formats.date_with_weekday;
+        calendar(date).map_or_else(|| date.to_string(), |day| format.format(&day).to_string())
+    }
+
+    /// The day with its year: "April 22, 2026".
+    #[must_use]
+    pub fn date_with_year(&self, date: NaiveDate) -> String {
+        let format = &self.tongue.formats.date_with_year;
+        calendar(date).map_or_else(|| date.to_string(), |day| format.format(&day).to_string())
+    }
+
+    /// A day that comes round every year: "May 15".
+    #[must_use]
+    pub fn month_day(&self, day: MonthDay) -> String {
+        // In a leap year every month-day is itself.
+        self.date(day.in_year(2024))
+    }
+
+    /// The month's name standing alone, 1 to 12; another number is written as it is.
+    #[must_use]
+    pub fn month(&self, month: u32) -> String {
+        let first = NaiveDate::from_ymd_opt(2024, month, 1).and_then(calendar);
+        let format = &self.tongue.formats.month;
+        first.map_or_else(|| month.to_string(), |day| format.format(&day).to_string())
+    }
+
+    /// The days from `from` to `to`, both included: "April 17–24", "April 17 to May 1", or one
+    /// date where both are the same.
+    #[must_use]
+    pub fn range(&self, from: NaiveDate, to: NaiveDate) -> String {
+        let (first, last) = (self.date(from), self.date(to));
+        if from == to {
+            return first;
+        }
+        let same_month = (from.year(), from.month()) == (to.year(), to.month()) && from < to;
+        if same_month && let Some(parts) = around_the_day(&first, &last) {
+            let days = args().text("from", parts.first).text("to", parts.last);
+            return format!("{}{}{}", parts.before, self.say("day-range", &days), parts.after);
+        }
+        self.say("date-range", &args().text("from", first).text("to", last))
+    }
+}
+
+/// The date in the calendar that the formats take; `None` for years that it does not reach.
+fn calendar(date: NaiveDate) -> Option<Date<Gregorian>> {
+    let (month, day) = (u8::try_from(date.month()).ok()?, u8::try_from(date.day()).ok()?);
+    Date::try_new_gregorian(date.year(), month, day).ok()
+}
+
+/// Two dates of one month, taken apart where they differ.
+#[derive(Debug, PartialEq, Eq)]
+struct AroundTheDay<'a> {
+    before: &'a str,
+    first: &'a str,
+    last: &'a str,
+    after: &'a str,
+}
+
+/// What two written dates of one month share before and after the number of the day, or `None`
+/// where they differ in more than a number.
+fn around_the_day<'a>(first: &'a str, last: &'a str) -> Option<AroundTheDay<'a>> {
+    let same = |(a, b): &(char, char)| a == b;
+    let size = |(a, _): (char, char)| a.len_utf8();
+    let before: usize = first.chars().zip(last.chars()).take_while(same).map(size).sum();
+    // A digit that both share ("17", "19") belongs to the number, not to what stands around it.
+    let before = first.get(..before)?.trim_end_matches(char::is_numeric);
+    let (first, last) = (first.strip_prefix(before)?, last.strip_prefix(before)?);
+    let after: usize = first.chars().rev().zip(last.chars().rev()).take_while(same).map(size).sum();
+    let after = first.get(first.len() - after..)?.trim_start_matches(char::is_numeric);
+    let (first, last) = (first.strip_suffix(after)?, last.strip_suffix(after)?);
+    let is_number = |text: &str| !text.is_empty() && text.chars().all(char::is_numeric);
+    (is_number(first) && is_number(last)).then_some(AroundTheDay { before, first, last, after })
+}
+
+#[cfg(test)]
+mod tests {
+    use insta::assert_snapshot;
+
+    use super::super::formats::Formats;
+    use super::super::voice::tests::voice;
+    use super::*;
+
+    fn day(text: &str) -> NaiveDate {
+        text.parse().expect("a date")
+    }
+
+    #[test]
+    fn dates_are_written_as_the_region_writes_them() {
+        let told = |tag: &str| {
+            let voice = voice(tag);
+            let date = day("2026-04-22");
+            let leap = MonthDay::new(2, 29).expect("a leap day");
+            [
+                voice.date(date),
+                voice.date_with_weekday(date),
+                voice.date_with_year(date),
+                voice.month_day(leap),
+                voice.month(9),
+                voice.month(13),
+            ]
+            .join("\n")
+        };
+        assert_snapshot!(told("en"), @r"
+        April 22
+        Wednesday, April 22
+        April 22, 2026
+        February 29
+        September
+        13
+        ");
+        assert_eq!(told("en-US"), told("en"));
+        assert_snapshot!(told("en-GB"), @r"
+        22 April
+        Wednesday 22 April
+        22 April 2026
+        29 February
+        September
+        13
+        ");
+    }
+
+    #[test]
+    fn ranges_name_the_month_once_where_they_can() {
+        let told = |tag: &str| {
+            let voice = voice(tag);
+            [
+                ("2026-04-17", "2026-04-24"),
+                // Both days share a digit: 17 and 19, 14 and 24.
+                ("2026-04-17", "2026-04-19"),
+                ("2026-04-14", "2026-04-24"),
+                ("2026-04-01", "2026-04-11"),
+                ("2026-04-17", "2026-05-01"),
+                ("2026-12-20", "2027-01-05"),
+                ("2026-04-17", "2027-04-24"),
+                ("2026-04-17", "2026-04-17"),
+            ]
+            .map(|(from, to)| voice.range(day(from), day(to)))
+            .join("\n")
+        };
+        assert_snapshot!(told("en-US"), @r"
+        April 17–24
+        April 17–19
+        April 14–24
+        April 1–11
+        April 17 to May 1
+        December 20 to January 5
+        April 17 to April 24
+        April 17
+        ");
+        assert_snapshot!(told("en-GB"), @r"
+        17–24 April
+        17–19 April
+        14–24 April
+        1–11 April
+        17 April to 1 May
+        20 December to 5 January
+        17 April to 24 April
+        17 April
+        ");
+    }
+
+    #[test]
+    fn the_day_is_found_wherever_the_language_puts_it() {
+        let found = |first, last| around_the_day(first, last).expect("a number of the day");
+        let parts = |before, first, last, after| AroundTheDay { before, first, last, after };
+        assert_eq!(found("17. April", "24. April"), parts("", "17", "24", ". April"));
+        assert_eq!(found("4 de abril", "14 de abril"), parts("", "4", "14", " de abril"));
+        assert_eq!(found("4月4日", "4月24日"), parts("4月", "4", "24", "日"));
+        assert_eq!(around_the_day("May 3", "June 5"), None);
+        assert_eq!(around_the_day("1er avril", "24 avril"), None);
+        assert_eq!(around_the_day("", ""), None);
+    }
+
+    #[test]
+    fn other_languages_have_dates_too() {
+        // After the date patterns of Unicode CLDR: "d. MMMM", "d MMMM", "d 'de' MMMM".
+        for (tag, date, weekday, year, month) in [
+            ("de", "22. April", "Mittwoch, 22. April", "22. April 2026", "April"),
+            ("fr", "22 avril", "mercredi 22 avril", "22 avril 2026", "avril"),
+            ("es", "22 de abril", "miércoles, 22 de abril", "22 de abril de 2026", "abril"),
+        ] {
+            let formats = Formats::new(tag).expect("formats");
+            let april = calendar(day("2026-04-22")).expect("a date");
+            assert_eq!(formats.date.format(&april).to_string(), date);
+            assert_eq!(formats.date_with_weekday.format(&april).to_string(), weekday);
+            assert_eq!(formats.date_with_year.format(&april).to_string(), year);
+            assert_eq!(formats.month.format(&april).to_string(), month);
+        }
+    }
+
+    #[test]
+    fn dates_beyond_the_calendar_are_written_plainly() {
+        let voice = voice("en");
+        assert_eq!(voice.date(NaiveDate::MAX), NaiveDate::MAX.to_string());
+        assert_eq!(voice.range(NaiveDate::MIN, NaiveDate::MIN), NaiveDate::MIN.to_string());
+    }
+}
