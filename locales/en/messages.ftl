@@ -216,9 +216,9 @@ now-no-frost = Your garden has no frost, so frost dates don't say what to start 
 now-until = { $crop } ({ $date })
 now-from = { $crop } (best from { $date })
 now-more = {" "}and { $count } more
-group-late = late, { $how }, last days:
+group-late = late, { $how }, worth it until:
 group-on-time = { $how }, good until:
-group-early = early, with care, { $how }:
+group-early = early but workable with care, { $how }:
 group-sow-indoors = sow indoors
 group-sow-outdoors = sow in the ground
 group-plant-out = set out or plant
@@ -341,7 +341,6 @@ button-hour = Reminder time
 button-language = Language
 button-metric = °C and cm
 button-customary = °F and inches
-button-settings = Settings
 
 ## Crops
 
@@ -374,7 +373,6 @@ button-remind = Remind me of { $crop }
 
 now-jobs-head = { $date }, from your list:
 now-jobs-none = Nothing to do today, { $date }, for the crops on your list.
-now-jobs-next = Next: { $what }, from { $date }.
 
 ## Time zone, hour, language, units
 
@@ -433,7 +431,6 @@ club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone
 
 went-wrong = Something went wrong on my side with that. Nothing changed; please try it once more.
 unknown-command = I don't know that command. /help shows what I can do.
-what-was-it = I was waiting for something else. { $again }
 
 ## Command menus (at most 256 characters each)
 

@@ -154,3 +154,27 @@ pub struct Outcome {
     /// Messages.
     pub outgoing: Vec<Outgoing>,
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_form_of_what_is_expected_is_pinned() {
+        for (expected, json) in [
+            (Expected::Frost(ExpectedTopic::Mine), r#"{"frost":"mine"}"#),
+            (Expected::Zone(ExpectedTopic::Club), r#"{"zone":"club"}"#),
+            (Expected::Hour, r#""hour""#),
+            (Expected::Crops, r#""crops""#),
+            (Expected::HotAndWet, r#""hot_and_wet""#),
+            (Expected::WhichToGrow, r#""which_to_grow""#),
+            (
+                Expected::WhichCrop { question: "marigolds?".to_owned() },
+                r#"{"which_crop":{"question":"marigolds?"}}"#,
+            ),
+        ] {
+            assert_eq!(serde_json::to_string(&expected).expect("JSON"), json);
+            assert_eq!(serde_json::from_str::<Expected>(json).expect("read"), expected);
+        }
+    }
+}

@@ -110,10 +110,8 @@ fn autumn_comes_first(
     let between = season_beside(line, phrases, one.to..two.from);
     let after = season_beside(line, phrases, two.to..line.words.len());
     match (before, between, after) {
-        // The names stand before the dates, or only one of them is named.
-        (Some(named), _, _) => named == Frost::First,
-        // They stand behind: "5 October first frost, 15 May last frost".
-        (None, Some(named), Some(_)) => named == Frost::First,
+        // The names stand before the dates, or behind both: "5 October first frost, 15 May last".
+        (Some(named), _, _) | (None, Some(named), Some(_)) => named == Frost::First,
         // A name between the dates belongs to the one it is not cut off from.
         (None, Some(named), None) => {
             let cut_off = line.words.get(one.to.saturating_sub(1)).map(|word| word.pause);
@@ -149,4 +147,172 @@ fn plain_dates(words: &[Word]) -> impl Iterator<Item = DateFound> {
 fn as_written(words: &[Word], date: &DateFound) -> String {
     let written = words.iter().take(date.to).skip(date.from).map(|word| word.written.as_str());
     written.collect::<Vec<_>>().join(" ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn english() -> &'static Phrases {
+        static ENGLISH: std::sync::OnceLock<Phrases> = std::sync::OnceLock::new();
+        ENGLISH.get_or_init(|| {
+            Phrases::parse(include_str!("../../locales/en/phrases.toml")).expect("the phrases")
+        })
+    }
+
+    fn day(text: &str) -> MonthDay {
+        text.parse().expect("a month-day")
+    }
+
+    fn dates(last: &str, first: &str, basis: Option<Basis>) -> FrostReading {
+        FrostReading::Dates { last: day(last), first: day(first), basis }
+    }
+
+    #[test]
+    fn both_dates_in_every_form() {
+        for text in [
+            "05-15 10-05",
+            "2026-05-15 2026-10-05",
+            "05-15, 10-05",
+            "5-15 to 10-5",
+            "May 15 and October 5",
+            "may 15 oct 5",
+            "15 may - 5 oct",
+            "15 May–5 Oct",
+            "may 15-oct 5",
+            "15th of May to the 5th of October",
+            "May 15th, Oct. 5th",
+            "last frost May 15, first frost Oct 5",
+            "first frost oct 5, last frost may 15",
+            "first frost is Oct 5 and the last is May 15",
+            "Oct 5 first frost, May 15 last frost",
+            "spring May 15, autumn Oct 5",
+            "fall: oct 5; spring: may 15",
+            "oct 5 is the first frost, may 15",
+            "oct 5, last frost may 15",
+            "May 15, first frost oct 5",
+            "may 15 2025 and oct 5 2025",
+        ] {
+            assert_eq!(read_frost(text, english()), dates("05-15", "10-05", None), "{text}");
+        }
+        let read = read_frost("mid May to early October", english());
+        assert_eq!(read, dates("05-15", "10-05", None));
+        // In the south the season spans the new year.
+        let read = read_frost("last frost sept 20, first frost may 1", english());
+        assert_eq!(read, dates("09-20", "05-01", None));
+        let read = read_frost("end of may, 1st of september", english());
+        assert_eq!(read, dates("05-31", "09-01", None));
+    }
+
+    #[test]
+    fn the_basis_is_heard() {
+        let average = Some(Basis::Average);
+        let trusted = Some(Basis::Trusted);
+        for (text, basis) in [
+            ("on average May 15 and Oct 5", average),
+            ("usually may 15, oct 5", average),
+            ("average last frost May 15 and first frost Oct 5", average),
+            ("the dates I trust are May 15 and Oct 5", trusted),
+            ("safe date may 15, oct 5", trusted),
+            ("average may 15 but I trust oct 5", None),
+        ] {
+            assert_eq!(read_frost(text, english()), dates("05-15", "10-05", basis), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_garden_without_frost() {
+        for text in [
+            "none",
+            "No frost",
+            "never freezes",
+            "it doesn't freeze here",
+            "frost-free",
+            "we dont get any frost",
+        ] {
+            assert_eq!(read_frost(text, english()), FrostReading::Free, "{text}");
+        }
+        // A date says more than the word.
+        let read = read_frost("no frost after May 15", english());
+        assert_eq!(read, FrostReading::OnlyLast(day("05-15")));
+    }
+
+    #[test]
+    fn one_date_alone() {
+        for text in ["May 15", "05-15", "last frost is may 15", "15 may last frost"] {
+            assert_eq!(read_frost(text, english()), FrostReading::OnlyLast(day("05-15")), "{text}");
+        }
+        for text in ["first frost Oct 5", "oct 5 first frost", "autumn: 10-05"] {
+            assert_eq!(
+                read_frost(text, english()),
+                FrostReading::OnlyFirst(day("10-05")),
+                "{text}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_day_that_no_calendar_has_is_told_as_written() {
+        for (text, written) in [
+            ("02-31 10-05", "02-31"),
+            ("May 15 and 31 September", "31 September"),
+            ("15-05 05-10", "15-05"),
+            ("Febuary 30", "Febuary 30"),
+            ("2026-13-01", "2026-13-01"),
+            ("May 15 to Oct 45", "Oct 45"),
+        ] {
+            let read = read_frost(text, english());
+            assert_eq!(read, FrostReading::Impossible(written.to_owned()), "{text}");
+        }
+        let read = read_frost("02-29 11-01", english());
+        assert_eq!(read, dates("02-29", "11-01", None));
+    }
+
+    #[test]
+    fn what_is_not_clear_is_not_guessed() {
+        for text in [
+            "",
+            "soon",
+            "5/15 10/5",
+            "May",
+            "in May",
+            "next week",
+            "tomorrow",
+            "today and tomorrow",
+            "May 15, Oct 5, Nov 1",
+            "15 10",
+            "05-15-10-05",
+        ] {
+            assert_eq!(read_frost(text, english()), FrostReading::NotUnderstood, "{text}");
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn no_text_makes_it_fail(text in any::<String>()) {
+            let _ = read_frost(&text, english());
+        }
+
+        #[test]
+        fn no_mixture_of_dates_makes_it_fail(text in "([0-9]{1,3}|-| |may|first|last|frost|of|,|\\.){0,40}") {
+            let _ = read_frost(&text, english());
+        }
+
+        #[test]
+        fn every_pair_of_days_is_read(a in 0_u64..365, b in 0_u64..365) {
+            prop_assume!(a != b);
+            let start = chrono::NaiveDate::from_ymd_opt(2025, 1, 1).expect("a date");
+            let (a, b) = (start + chrono::Days::new(a), start + chrono::Days::new(b));
+            let want = FrostReading::Dates { last: a.into(), first: b.into(), basis: None };
+            let written = [
+                format!("{} {}", a.format("%m-%d"), b.format("%m-%d")),
+                format!("{} and {}", a.format("%B %-d"), b.format("%B %-d")),
+                format!("{} - {}", a.format("%-d %b"), b.format("%-d %b")),
+            ];
+            for text in written {
+                prop_assert_eq!(read_frost(&text, english()), want.clone(), "{}", text);
+            }
+        }
+    }
 }

@@ -10,7 +10,7 @@ use super::answer::kind_word;
 use super::understand::Understood;
 
 /// The most crops that one group of the list names; a phone shows no more at a glance.
-const MOST_NAMED: usize = 12;
+const MOST_NAMED: usize = 8;
 
 /// The list as a message: what cannot wait, what is on time, what works with care.
 pub(super) fn now_text(

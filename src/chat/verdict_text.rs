@@ -26,7 +26,7 @@ impl Telling<'_> {
         let mut lines = vec![sentence(&self.head())];
         lines.extend(self.why());
         lines.extend(self.next());
-        if self.assessment.verdict().is_none_or(Verdict::workable) {
+        if self.assessment.verdict().is_some_and(Verdict::workable) {
             lines.extend(caution_lines(self.crop, self.assessment.step, self.speech));
         }
         lines.join("\n")

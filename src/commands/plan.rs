@@ -9,6 +9,7 @@ use serde::Serialize;
 
 use super::CommandError;
 use super::flags::{BadInput, GardenFlags, Read};
+use crate::catalogue::{Meaning, normalise};
 use crate::chat::{Knowledge, job_why};
 use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, jobs};
 use crate::wording::{Speech, args, sentence};
@@ -131,32 +132,26 @@ fn crops<'k>(
             crops.push(crop);
             continue;
         }
-        let list = knowledge.tongue(&read.language).understanding.crops_in(written);
-        let near: Vec<CropId> = list
-            .ambiguous
-            .iter()
-            .flat_map(|word| word.means.clone())
-            .chain(list.unknown.iter().flat_map(|name| name.near.clone()))
-            .collect();
-        match (list.found.as_slice(), near.is_empty()) {
-            ([_, ..], true) => {
-                crops.extend(
-                    list.found.iter().filter_map(|id| knowledge.catalogue.get(id.as_str())),
-                );
-            }
-            (_, false) => {
-                let names: Vec<String> = near.iter().map(|id| speech.crop(id).to_owned()).collect();
-                return Err(BadInput(format!(
-                    "--crops: there is no single crop '{written}'; did you mean {}?",
-                    speech.voice.list_or(&names)
-                )));
-            }
-            ([], true) => {
-                return Err(BadInput(format!(
-                    "--crops: there is no crop '{written}'; give its everyday name, such as tomato"
-                )));
-            }
+        let tongue = knowledge.tongue(&read.language);
+        if let Some(Meaning::Crop(id)) = tongue.names.lookup(&normalise(written)) {
+            crops.extend(knowledge.catalogue.get(id.as_str()));
+            continue;
         }
+        // A plan is made for what was named and for nothing near it.
+        let list = tongue.understanding.crops_in(written);
+        let near: Vec<String> = list
+            .found
+            .iter()
+            .chain(list.ambiguous.iter().flat_map(|word| &word.means))
+            .chain(list.unknown.iter().flat_map(|name| &name.near))
+            .map(|id| speech.crop(id).to_owned())
+            .collect();
+        return Err(BadInput(if near.is_empty() {
+            format!("--crops: there is no crop '{written}'; give its everyday name, such as tomato")
+        } else {
+            let near = speech.voice.list_or(&near);
+            format!("--crops: there is no single crop '{written}'; did you mean {near}?")
+        }));
     }
     if crops.is_empty() {
         return Err(BadInput("--crops names no crop: for example --crops tomato,basil".to_owned()));

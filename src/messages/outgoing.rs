@@ -142,3 +142,46 @@ impl Outgoing {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What waits in the queue while the program is replaced by a newer one.
+    #[test]
+    fn the_form_in_the_queue_is_pinned() {
+        let say = Outgoing::Say(Say {
+            chat: -100,
+            thread: Some(3),
+            reply_to: Some(7),
+            text: "Yes".to_owned(),
+            buttons: vec![vec![
+                Button::press("Undo", Press::Settings),
+                Button::open_private("Open", "token"),
+            ]],
+        });
+        let edit = Outgoing::Edit(Edit {
+            chat: 5,
+            message: 9,
+            text: "No".to_owned(),
+            buttons: Vec::new(),
+        });
+        let answer = Outgoing::AnswerPress(AnswerPress {
+            press: "q".to_owned(),
+            notice: Some("Ok".to_owned()),
+        });
+        let plain = Outgoing::Say(Say { chat: 5, text: "Hi".to_owned(), ..Say::default() });
+        for (outgoing, json) in [
+            (
+                say,
+                r#"{"say":{"chat":-100,"thread":3,"reply_to":7,"text":"Yes","buttons":[[{"label":"Undo","does":{"press":"s"}},{"label":"Open","does":{"open_private":"token"}}]]}}"#,
+            ),
+            (edit, r#"{"edit":{"chat":5,"message":9,"text":"No"}}"#),
+            (answer, r#"{"answer_press":{"press":"q","notice":"Ok"}}"#),
+            (plain, r#"{"say":{"chat":5,"text":"Hi"}}"#),
+        ] {
+            assert_eq!(serde_json::to_string(&outgoing).expect("JSON"), json);
+            assert_eq!(serde_json::from_str::<Outgoing>(json).expect("read"), outgoing);
+        }
+    }
+}

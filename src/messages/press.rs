@@ -245,3 +245,130 @@ impl<'de> Deserialize<'de> for Press {
         String::deserialize(deserializer)?.parse().map_err(serde::de::Error::custom)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::planning::{Label, Step};
+
+    fn frost(basis: Basis, first: Option<(u32, u32)>) -> Option<Frost> {
+        let day = |(month, day)| MonthDay::new(month, day).expect("a day");
+        FrostDates::new(day((5, 15)), first.map(day), basis).ok().map(Frost::Dates)
+    }
+
+    fn job(crop: &str, step: Step, label: Label) -> JobKey {
+        JobKey { crop: CropId::new(crop), step, label, season: 2026 }
+    }
+
+    fn on() -> NaiveDate {
+        NaiveDate::from_ymd_opt(2026, 4, 22).expect("a date")
+    }
+
+    /// Every form that ever went out under a message; none may be changed or taken off.
+    fn pinned() -> Vec<(Press, &'static str)> {
+        let crop = || CropId::new("brussels_sprouts");
+        vec![
+            (
+                Press::Job(job("tomato", Step::SowIndoors, Label::Spring), JobAnswer::Done),
+                "j:d:tomato.si.s.2026",
+            ),
+            (
+                Press::Job(job("kale", Step::SowOutdoors, Label::Autumn), JobAnswer::Later),
+                "j:l:kale.so.a.2026",
+            ),
+            (
+                Press::Job(job("garlic", Step::PlantOut, Label::Overwintering), JobAnswer::Skip),
+                "j:s:garlic.po.o.2026",
+            ),
+            (
+                Press::Job(job("pepper", Step::HardenOff, Label::Spring), JobAnswer::Undo),
+                "j:u:pepper.ho.s.2026",
+            ),
+            (
+                Press::Job(job("basil", Step::PotUp, Label::Spring), JobAnswer::Done),
+                "j:d:basil.pu.s.2026",
+            ),
+            (Press::Frost(Topic::Mine, None), "f:m:-"),
+            (Press::Frost(Topic::Mine, Some(Frost::Free)), "f:m:n"),
+            (Press::Frost(Topic::Club, frost(Basis::Average, Some((10, 5)))), "f:c:a05-15/10-05"),
+            (Press::Frost(Topic::Mine, frost(Basis::Trusted, None)), "f:m:t05-15"),
+            (Press::AskFrost(Topic::Club), "F:c"),
+            (Press::Grow(crop()), "g:brussels_sprouts"),
+            (Press::Drop(crop()), "d:brussels_sprouts"),
+            (Press::Crops(2), "c:2"),
+            (Press::Now(1, on()), "n:1:2026-04-22"),
+            (Press::Meant(crop(), on()), "m:brussels_sprouts:2026-04-22"),
+            (Press::Hour(ReminderTime::default()), "h:420"),
+            (Press::AskHour, "H"),
+            (
+                Press::Zone(Topic::Mine, Tz::America__Argentina__ComodRivadavia),
+                "z:m:America/Argentina/ComodRivadavia",
+            ),
+            (Press::AskZone(Topic::Mine), "Z:m"),
+            (Press::Units(Units::Metric), "u:m"),
+            (Press::Units(Units::Customary), "u:c"),
+            (Press::Language(Topic::Club, "en-GB".to_owned()), "l:c:en-GB"),
+            (Press::AskLanguage(Topic::Mine), "L:m"),
+            (Press::Settings, "s"),
+            (Press::ClubPage, "C"),
+        ]
+    }
+
+    #[test]
+    fn forms_that_went_out_stay_readable() {
+        for (press, text) in pinned() {
+            assert_eq!(press.to_string(), text);
+            assert_eq!(text.parse(), Ok(press), "{text}");
+            assert!(text.len() <= 64, "{text} is too long for a button");
+        }
+    }
+
+    #[test]
+    fn no_crop_and_no_zone_is_too_long_for_a_button() {
+        let catalogue = crate::catalogue::Catalogue::embedded().expect("the catalogue");
+        for crop in catalogue.iter() {
+            let key = job(crop.id.as_str(), Step::SowIndoors, Label::Overwintering);
+            assert!(Press::Job(key, JobAnswer::Done).to_string().len() <= 64);
+            assert!(Press::Meant(crop.id.clone(), on()).to_string().len() <= 64);
+        }
+        for zone in chrono_tz::TZ_VARIANTS {
+            assert!(Press::Zone(Topic::Club, zone).to_string().len() <= 64, "{zone}");
+        }
+    }
+
+    #[test]
+    fn anything_else_is_not_a_button() {
+        for bad in [
+            "",
+            ":",
+            "j",
+            "j:x:tomato.si.s.2026",
+            "j:d:tomato.si.s",
+            "j:d:.si.s.2026",
+            "j:d:tomato.si.s.2026.1",
+            "f:m:a13-01",
+            "f:x:-",
+            "c:-1",
+            "c:99999",
+            "n:1:2026-02-30",
+            "h:1440",
+            "z:m:Mars/Base",
+            "u:k",
+            "s:1",
+            "H:1",
+            "g:",
+            "m:tomato",
+        ] {
+            assert_eq!(bad.parse::<Press>(), Err(PressError(bad.to_owned())), "{bad}");
+        }
+    }
+
+    proptest::proptest! {
+        #[test]
+        fn no_text_upsets_it(text in ".{0,70}") {
+            if let Ok(press) = text.parse::<Press>() {
+                proptest::prop_assert_eq!(press.to_string().parse::<Press>(), Ok(press));
+            }
+        }
+    }
+}

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::crop::{Crop, CropId, Disturbance, Way};
 use super::garden::{Frost, Garden};
 use super::season::Season;
-use super::windows::{Step, Window, Windows, windows};
+use super::windows::{Label, Step, Window, Windows, windows};
 
 /// The verdict on a date for a step.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
@@ -251,11 +251,15 @@ fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Asses
     assessment
 }
 
-/// When a plant sown on the day could be set out: at the usual setting out of its window's
-/// season, or when it has reached the youngest workable age, whichever is later.
+/// When a plant sown on the day could be set out. In spring it waits for the usual setting out,
+/// or until it has reached the youngest workable age; later in the year nothing holds it back and
+/// it goes out as soon as its age is good.
 fn projected_setting_out(crop: &Crop, assessment: &Assessment) -> Option<NaiveDate> {
     let age = &crop.indoors.as_ref()?.age_weeks;
     let label = assessment.window?.label;
+    if label != Label::Spring {
+        return Some(assessment.on + TimeDelta::weeks(age.ideal.low));
+    }
     let usual = assessment.windows.plant_out.iter().find(|w| w.label == label)?;
     let youngest = assessment.on + TimeDelta::weeks(age.workable.low);
     Some(usual.ideal_from.max(youngest))

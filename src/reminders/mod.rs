@@ -2,6 +2,8 @@
 
 mod due;
 mod message;
+#[cfg(test)]
+mod tests;
 
 pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
 pub use message::{MOST_JOBS, job_line, job_of, reminder_buttons, reminder_text};

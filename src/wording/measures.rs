@@ -162,9 +162,17 @@ mod tests {
     #[test]
     fn temperatures_are_in_the_readers_units() {
         let (metric, customary) = (voice("en-GB"), voice("en-US"));
-        // F = 1.8 C + 32: 16 °C is 60.8 °F, -2 °C is 28.4 °F, -18 °C is -0.4 °F.
+        // F = 1.8 C + 32: 16 °C is 60.8 °F, 18 °C is 64.4 °F, -2 °C is 28.4 °F, -18 °C is -0.4 °F.
+        // UC ANR Publication 3382, Table 5.2, has 60, 65, 75, 85, 95 and 105 °F; the catalogue's
+        // 16, 18, 24, 29, 35 and 41 °C give them back.
         for (celsius, c, f) in [
-            (16, "16 °C", "61 °F"),
+            (16, "16 °C", "60 °F"),
+            (18, "18 °C", "65 °F"),
+            (24, "24 °C", "75 °F"),
+            (29, "29 °C", "85 °F"),
+            (35, "35 °C", "95 °F"),
+            (41, "41 °C", "105 °F"),
+            (3, "3 °C", "37 °F"),
             (0, "0 °C", "32 °F"),
             (-2, "-2 °C", "28 °F"),
             (-18, "-18 °C", "0 °F"),
@@ -174,7 +182,7 @@ mod tests {
             assert_eq!(plain(&customary.temperature(celsius)), f);
         }
         for (low, high, c, f) in [
-            (16, 18, "16–18 °C", "61–64 °F"),
+            (16, 18, "16–18 °C", "60–65 °F"),
             (7, 7, "7 °C", "45 °F"),
             (-4, 2, "-4 to 2 °C", "25–36 °F"),
             (-30, -20, "-30 to -20 °C", "-22 to -4 °F"),

@@ -12,6 +12,7 @@ mod csv;
 mod listed;
 mod ordered;
 mod published;
+mod rules;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

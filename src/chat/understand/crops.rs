@@ -71,8 +71,26 @@ impl NameFinder {
         let longest = unbroken.map_or(rest.len(), |last| last + 1).min(self.names.longest_words());
         (1..=longest).rev().find_map(|count| {
             let named = self.named(rest.get(..count)?, phrases)?;
+            let count = self.without_words_behind(rest, count, &named, phrases);
             Some(Mention { from: at, to: at + count, named })
         })
+    }
+
+    /// How many of `count` words are the name itself: "onion seed" is onion, and the seed tells
+    /// the step.
+    fn without_words_behind(
+        &self,
+        words: &[Word],
+        count: usize,
+        named: &Named<'_>,
+        phrases: &Phrases,
+    ) -> usize {
+        let Named::Known(meaning) = named else { return count };
+        let is_behind = |word: &Word| word.id.is_some_and(|id| phrases.behind_names.contains(&id));
+        let fewer = count - 1;
+        let (Some(name), Some(last)) = (words.get(..fewer), words.get(fewer)) else { return count };
+        let same = self.names.lookup(&joined(name)) == Some(meaning);
+        if same && is_behind(last) { fewer } else { count }
     }
 
     /// What exactly these words name, taken together.
@@ -82,7 +100,7 @@ impl NameFinder {
             return Some(Named::Known(meaning));
         }
         let last = words.last()?;
-        if phrases.is_ordinary(last) || last.has_digit() {
+        if phrases.is_fixed(last) || last.has_digit() {
             return None;
         }
         if let Some(meaning) = self.in_the_other_number(&text, last, phrases) {
@@ -93,8 +111,8 @@ impl NameFinder {
 
     /// A plural where the names hold the singular, or the other way round.
     fn in_the_other_number(&self, text: &str, last: &Word, phrases: &Phrases) -> Option<&Meaning> {
-        // "its" must not become a name by losing or gaining an ending.
-        if last.id.is_some() || last.plain.chars().count() < 3 {
+        // A short word must not become a name by losing or gaining an ending.
+        if last.id.is_some() || last.plain.chars().count() < 4 {
             return None;
         }
         phrases.plural_endings.iter().find_map(|(plural, singular)| {
@@ -107,21 +125,19 @@ impl NameFinder {
     }
 
     fn with_slips(&self, text: &str, words: &[Word], phrases: &Phrases) -> Option<Named<'_>> {
-        let strange = |word: &Word| phrases.is_strange(word);
+        let strange = |word: &Word| phrases.is_strange(word) && !phrases.is_fixed(word);
         if !words.iter().any(strange) || words.iter().any(Word::has_digit) {
             return None;
         }
-        let nearest = self.spelling.nearest(text, |name| match words {
-            [_] => true,
-            // Several words are near to a name of as many words, each near to its own.
-            _ => {
-                let parts: Vec<&str> = name.split(' ').collect();
-                parts.len() == words.len()
-                    && words.iter().zip(parts).all(|(word, part)| {
-                        word.plain == part || (strange(word) && word.plain.chars().count() >= 4)
-                    })
-            }
-        })?;
+        // Several words are near to a name of as many words, each near to its own.
+        let word_by_word = |name: &str| {
+            let parts: Vec<&str> = name.split(' ').collect();
+            parts.len() == words.len()
+                && words.iter().zip(parts).all(|(word, part)| {
+                    word.plain == part || (strange(word) && word.plain.chars().count() >= 4)
+                })
+        };
+        let nearest = self.spelling.nearest(text, |name| words.len() == 1 || word_by_word(name))?;
         if nearest.rivals.is_empty() {
             self.names.lookup(&nearest.name).map(Named::Known)
         } else {

@@ -29,9 +29,12 @@ fn rest_is(rest: Rest, line: &ItemLine, from: usize, end: usize, phrases: &Phras
     match rest {
         Rest::Never => false,
         Rest::Anything => true,
-        Rest::Known => (0..from).chain(end..line.items.len()).all(|at| is_known(line, at)),
+        Rest::Bare => (0..line.items.len()).all(|at| {
+            is_known(line, at) && line.word(at).is_none_or(|id| phrases.bare.contains(&id))
+        }),
+        Rest::Known => (0..line.items.len()).all(|at| is_known(line, at)),
         Rest::Object if line.has(Sort::Crops) => object_may_be_the_crop(line, end, phrases),
-        Rest::Object => object_is_nothing(line, end, phrases),
+        Rest::Object => object_is_nothing(line, from, end, phrases),
     }
 }
 
@@ -58,8 +61,9 @@ fn object_may_be_the_crop(line: &ItemLine, end: usize, phrases: &Phrases) -> boo
             Some(Sort::Word) if strange && phrases.links.shortest(line, at).is_some() => {
                 return false;
             }
+            Some(Sort::Unknown) => strange = true,
             Some(Sort::Word) => strange |= !is_known(line, at),
-            _ => return true,
+            Some(Sort::Crops | Sort::Date) | None => return true,
         }
     }
     true
@@ -67,7 +71,10 @@ fn object_may_be_the_crop(line: &ItemLine, end: usize, phrases: &Phrases) -> boo
 
 /// Up to the next date or place there are only phrase words: "what can I sow now that the snow is
 /// gone", but not "what can I start a fire with now".
-fn object_is_nothing(line: &ItemLine, end: usize, phrases: &Phrases) -> bool {
+fn object_is_nothing(line: &ItemLine, from: usize, end: usize, phrases: &Phrases) -> bool {
+    if !(from..end).all(|at| is_known(line, at)) {
+        return false;
+    }
     for at in end..line.items.len() {
         if line.items.get(at).is_some_and(|item| item.sort == Sort::Date)
             || phrases.places.shortest(line, at).is_some()
@@ -81,7 +88,8 @@ fn object_is_nothing(line: &ItemLine, end: usize, phrases: &Phrases) -> bool {
     true
 }
 
-/// The step whose phrase comes first in the question; at the same place the first of the list.
+/// The step whose phrase comes first in the question: of those that begin at one place the
+/// shortest, and of equally long ones the first of the list.
 pub(crate) fn step(line: &ItemLine, phrases: &Phrases) -> Option<Step> {
     first_of(line, &phrases.steps)
 }
@@ -93,7 +101,10 @@ pub(crate) fn kind(line: &ItemLine, phrases: &Phrases) -> Option<Kind> {
 
 fn first_of<T: Copy>(line: &ItemLine, lists: &[(T, Vec<Pattern>)]) -> Option<T> {
     (0..line.items.len()).find_map(|at| {
-        let list = lists.iter().find(|(_, ps)| ps.iter().any(|p| p.shortest(line, at).is_some()));
-        list.map(|(is, _)| *is)
+        let ends = lists.iter().filter_map(|(is, patterns)| {
+            let end = patterns.iter().filter_map(|pattern| pattern.shortest(line, at)).min()?;
+            Some((end, *is))
+        });
+        ends.min_by_key(|(end, _)| *end).map(|(_, is)| is)
     })
 }

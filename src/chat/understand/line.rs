@@ -68,10 +68,8 @@ impl Line for WordLine<'_> {
 
 impl WordLine<'_> {
     fn ordinal(&self, word: &Word) -> Option<u32> {
-        let endings = self.calendar.day_endings.iter();
-        endings
-            .filter_map(|ending| figures(word.plain.strip_suffix(ending.as_str())?, 1..=2))
-            .next()
+        let mut endings = self.calendar.day_endings.iter();
+        endings.find_map(|ending| figures(word.plain.strip_suffix(ending.as_str())?, 1..=2))
     }
 }
 

@@ -1,18 +1,20 @@
 //! What a gardener's words mean: the crops, the step, the day and the question.
 //!
 //! The code knows no language. Every word it looks for stands in a language's `phrases.toml`
-//! (patterns of words, see `pattern.rs`) and in its crop names. Nothing here fails on any text.
+//! (patterns of words; that file explains how they are written) and in its crop names. Nothing here fails on any text.
 //!
 //! A question is read in this order: its words; the names in it, the longest first; the dates
 //! among the words that remain; unknown names in a crop's place; then its intent, the first rule
 //! of the list that holds, and its step, the one named first.
 
+mod compiler;
 mod crops;
 mod dates;
 mod intent;
 mod line;
 mod list;
 mod pattern;
+mod phrase_file;
 mod phrases;
 mod spelling;
 mod unknown;
@@ -82,6 +84,12 @@ pub struct Understood {
     /// The step it names, if any. "Plant" without a place names none.
     pub step: Option<Step>,
     /// The day it is about; today where it names none.
+    ///
+    /// A day without a year is its next occurrence, today included. "Early", "mid" and "late" May
+    /// are the 5th, 15th and 25th, "start" and "end" of May the first and last day, "in May" the
+    /// 1st, or today while it is May. "This weekend" is Saturday, or today on a Sunday; "on
+    /// Saturday" and "next Saturday" are both the coming one, and only "next" leaves today out.
+    /// "5/1" and days that no calendar has are passed over.
     pub on: NaiveDate,
     /// Words that may mean several crops.
     pub ambiguous: Vec<AmbiguousWord>,
@@ -89,7 +97,7 @@ pub struct Understood {
     pub unknown_words: Vec<UnknownName>,
     /// The kind of crops it is limited to, as in "which herbs"; only where it names no crop.
     pub kind: Option<Kind>,
-    /// Whether it names a day, "now" included.
+    /// Whether it names a day, "now" and "today" included.
     pub date_given: bool,
 }
 
@@ -257,8 +265,8 @@ impl Understanding {
             let mut ids = before.filter_map(|word| word.id);
             ids.any(|id| self.phrases.frost.words.contains(&id))
         };
-        let asked = dates.iter().filter(|date| !of_frost(date));
-        asked.filter_map(|date| date.when.counted_from(today)).next()
+        let mut asked = dates.iter().filter(|date| !of_frost(date));
+        asked.find_map(|date| date.when.counted_from(today))
     }
 }
 

@@ -2,11 +2,12 @@
 
 use std::collections::{HashMap, HashSet};
 
-use serde::Deserialize;
-
 use super::Intent;
-use super::dates::{DatePhrase, Reading};
-use super::pattern::{Compiler, Pattern};
+use super::compiler::Compiler;
+use super::dates::DatePhrase;
+use super::pattern::Pattern;
+pub(crate) use super::phrase_file::Rest;
+use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases};
 use super::spelling::slip_of;
 use super::words::Word;
 use crate::catalogue::{CatalogueError, normalise};
@@ -29,107 +30,6 @@ pub enum PhrasesError {
     /// The names of the crops are wrong.
     #[error(transparent)]
     Names(#[from] CatalogueError),
-}
-
-/// What the words of a question besides a rule's pattern may be.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub(crate) enum Rest {
-    /// The rule does not hold.
-    Never,
-    /// Only words that the phrase lists know, dates and crops.
-    Known,
-    /// What the pattern's verb is about is a crop, or nothing: not "start my car".
-    Object,
-    /// Anything.
-    Anything,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawPhrases {
-    classes: Vec<RawClass>,
-    small_words: String,
-    ordinary_words: String,
-    names: RawNames,
-    calendar: RawCalendar,
-    dates: Vec<RawDate>,
-    kinds: Vec<RawKind>,
-    steps: Vec<RawStep>,
-    intents: Vec<RawIntent>,
-    frost: RawFrost,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawClass {
-    name: String,
-    ways: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawNames {
-    plural_endings: Vec<(String, String)>,
-    and: String,
-    before: String,
-    inside: String,
-    asked_after: Vec<String>,
-    not_crops: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawCalendar {
-    months: Vec<String>,
-    weekdays: Vec<String>,
-    units: Vec<String>,
-    unclear: String,
-    numbers: HashMap<String, u32>,
-    day_endings: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawDate {
-    read_as: Reading,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawKind {
-    is: Kind,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawStep {
-    is: Step,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawIntent {
-    is: Intent,
-    with_crop: Rest,
-    without_crop: Rest,
-    #[serde(default)]
-    unless: Vec<String>,
-    patterns: Vec<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawFrost {
-    words: String,
-    last: Vec<String>,
-    first: Vec<String>,
-    free: Vec<String>,
-    average: Vec<String>,
-    trusted: Vec<String>,
 }
 
 /// A rule that gives a question its intent; the first that holds does.
@@ -169,7 +69,9 @@ pub(crate) struct Calendar {
 #[derive(Debug)]
 pub struct Phrases {
     ids: HashMap<String, u32>,
+    forgiving: Vec<(String, u32)>,
     ordinary: HashSet<String>,
+    other_plants: HashSet<String>,
     pub(crate) calendar: Calendar,
     pub(crate) dates: Vec<DatePhrase>,
     pub(crate) kinds: Vec<(Kind, Vec<Pattern>)>,
@@ -179,6 +81,8 @@ pub struct Phrases {
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
+    pub(crate) behind_names: HashSet<u32>,
+    pub(crate) bare: HashSet<u32>,
     inside_names: HashSet<String>,
     pub(crate) places: Pattern,
     pub(crate) links: Pattern,
@@ -202,8 +106,14 @@ impl Phrases {
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
         ids_of(&raw.small_words, &mut of);
+        let bare = ids_of(&raw.bare_words, &mut of);
+        let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
+            .into_iter()
+            .map(|word| (word.clone(), of.id(&word)))
+            .collect();
         let and = ids_of(&raw.names.and, &mut of);
         let before_names = ids_of(&raw.names.before, &mut of);
+        let behind_names = ids_of(&raw.names.behind, &mut of);
         let mut dates = Vec::new();
         for date in &raw.dates {
             let patterns = compile(&date.patterns, &mut of)?;
@@ -237,11 +147,15 @@ impl Phrases {
             frost,
             and,
             before_names,
+            behind_names,
+            bare,
             places: one("@place", &mut of)?,
             links: one("@link", &mut of)?,
             asked_after: compile(&raw.names.asked_after, &mut of)?,
             not_crops,
             inside_names: plain_words(&raw.names.inside).into_iter().collect(),
+            forgiving,
+            other_plants: plain_words(&raw.names.other_plants).into_iter().collect(),
             ordinary: plain_words(&raw.ordinary_words).into_iter().collect(),
             plural_endings: raw.names.plural_endings,
             ids: of.into_ids(),
@@ -255,17 +169,22 @@ impl Phrases {
         }
     }
 
-    /// The number of the one phrase word that `word` is a slip of.
+    /// The number of the one forgiving phrase word that `word` is a slip of.
     pub(crate) fn corrected(&self, word: &Word) -> Option<u32> {
-        if word.id.is_some() || word.has_digit() || self.is_ordinary(word) {
+        if word.id.is_some() || word.has_digit() || self.is_fixed(word) {
             return None;
         }
-        let mut meant = self.ids.iter().filter(|(known, _)| slip_of(&word.plain, known));
+        let mut meant = self.forgiving.iter().filter(|(known, _)| slip_of(&word.plain, known));
         let (_, id) = meant.next()?;
         meant.next().is_none().then_some(*id)
     }
 
-    /// Whether `word` is on the list of words that are never read as a crop's name misspelt.
+    /// Whether `word` is right as it is: an everyday word, or a plant that no catalogue entry is.
+    pub(crate) fn is_fixed(&self, word: &Word) -> bool {
+        self.is_ordinary(word) || self.other_plants.contains(&word.plain)
+    }
+
+    /// Whether `word` is an everyday word, which is nobody's crop.
     pub(crate) fn is_ordinary(&self, word: &Word) -> bool {
         self.ordinary.contains(&word.plain)
     }

@@ -74,8 +74,7 @@ impl Spelling {
     /// `fits` may refuse a name.
     pub fn nearest(&self, written: &str, fits: impl Fn(&str) -> bool) -> Option<Nearest> {
         let letters = written.chars().count();
-        let near = self.within(written, slips_allowed(letters));
-        let near: Vec<(usize, &Name)> = near.into_iter().filter(|(_, n)| fits(&n.text)).collect();
+        let near = self.within(written, slips_allowed(letters), fits);
         let least = near.iter().map(|(slips, _)| *slips).min()?;
         let mut nearest: Vec<&Name> =
             near.into_iter().filter(|(slips, _)| *slips == least).map(|(_, name)| name).collect();
@@ -98,7 +97,7 @@ impl Spelling {
     pub fn offered(&self, written: &str) -> Vec<CropId> {
         let letters = written.chars().count();
         // A third of the letters may differ: enough to recognise a name, too loose to decide.
-        let mut near = self.within(written, letters.div_ceil(3).min(4));
+        let mut near = self.within(written, letters.div_ceil(3).min(3), |_| true);
         near.sort_by(|(a, name), (b, other)| (a, &name.crops).cmp(&(b, &other.crops)));
         let mut crops: Vec<CropId> = Vec::new();
         for crop in near.into_iter().flat_map(|(_, name)| &name.crops) {
@@ -110,7 +109,12 @@ impl Spelling {
         crops
     }
 
-    fn within(&self, written: &str, slips: usize) -> Vec<(usize, &Name)> {
+    fn within(
+        &self,
+        written: &str,
+        slips: usize,
+        fits: impl Fn(&str) -> bool,
+    ) -> Vec<(usize, &Name)> {
         let letters = written.chars().count();
         if slips == 0 || letters > LONGEST_NAME {
             return Vec::new();
@@ -122,6 +126,7 @@ impl Spelling {
             .skip(from)
             .take_while(|name| name.letters <= letters + slips)
             .filter(|name| (name.letter_set ^ set).count_ones() as usize <= 2 * slips)
+            .filter(|name| fits(&name.text))
             .map(|name| (strsim::damerau_levenshtein(written, &name.text), name))
             .filter(|(distance, _)| *distance <= slips)
             .collect()

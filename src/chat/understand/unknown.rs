@@ -74,8 +74,9 @@ fn name_at(line: &ItemLine, start: usize, phrases: &Phrases) -> Option<(usize, u
     let mut to = from;
     while to < from + LONGEST {
         let Some(word) = line.plain_word(to) else { break };
-        let continues = to > from && phrases.may_continue_a_name(word);
-        if !continues && !phrases.is_strange(word) {
+        let fits =
+            if phrases.may_continue_a_name(word) { to > from } else { phrases.is_strange(word) };
+        if !fits {
             break;
         }
         to += 1;

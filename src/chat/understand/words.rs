@@ -120,9 +120,9 @@ mod tests {
 
     #[test]
     fn pauses_are_kept() {
+        use Pause::{Clause, None, Sentence};
         let pauses: Vec<Pause> =
             split("tomato, basil & dill. Oct. 5\nnow", 400).iter().map(|w| w.pause).collect();
-        use Pause::{Clause, None, Sentence};
         assert_eq!(pauses, [Clause, Clause, Sentence, None, Sentence, None]);
     }
 

@@ -1,0 +1,116 @@
+//! The form of a language's `phrases.toml`; the English file explains each list.
+
+use std::collections::HashMap;
+
+use serde::Deserialize;
+
+use super::Intent;
+use super::dates::Reading;
+use crate::planning::{Kind, Step};
+
+/// What the words of a question besides a rule's pattern may be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Rest {
+    /// The rule does not hold.
+    Never,
+    /// Only the bare words of the list, dates and crops.
+    Bare,
+    /// Only words that the phrase lists know, dates and crops.
+    Known,
+    /// What the pattern's verb is about is a crop, or nothing: not "start my car".
+    Object,
+    /// Anything.
+    Anything,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawPhrases {
+    pub classes: Vec<RawClass>,
+    pub small_words: String,
+    pub bare_words: String,
+    pub ordinary_words: String,
+    pub names: RawNames,
+    pub calendar: RawCalendar,
+    pub dates: Vec<RawDate>,
+    pub kinds: Vec<RawKind>,
+    pub steps: Vec<RawStep>,
+    pub intents: Vec<RawIntent>,
+    pub frost: RawFrost,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawClass {
+    pub name: String,
+    pub ways: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawNames {
+    pub forgiving: String,
+    pub plural_endings: Vec<(String, String)>,
+    pub and: String,
+    pub before: String,
+    pub behind: String,
+    pub other_plants: String,
+    pub inside: String,
+    pub asked_after: Vec<String>,
+    pub not_crops: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawCalendar {
+    pub months: Vec<String>,
+    pub weekdays: Vec<String>,
+    pub units: Vec<String>,
+    pub unclear: String,
+    pub numbers: HashMap<String, u32>,
+    pub day_endings: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawDate {
+    pub read_as: Reading,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawKind {
+    pub is: Kind,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawStep {
+    pub is: Step,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawIntent {
+    pub is: Intent,
+    pub with_crop: Rest,
+    pub without_crop: Rest,
+    #[serde(default)]
+    pub unless: Vec<String>,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawFrost {
+    pub words: String,
+    pub last: Vec<String>,
+    pub first: Vec<String>,
+    pub free: Vec<String>,
+    pub average: Vec<String>,
+    pub trusted: Vec<String>,
+}

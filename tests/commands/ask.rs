@@ -1,0 +1,200 @@
+//! `sowbell ask`.
+
+use serde_json::{Value, json};
+
+use crate::{garden, sowbell, sowbell_reading};
+
+fn ask(on: &str, question: &str) -> Value {
+    garden("ask", on, &["--json", question]).json()
+}
+
+fn keys(value: &Value) -> Vec<&str> {
+    value.as_object().expect("an object").keys().map(String::as_str).collect()
+}
+
+#[test]
+fn the_shape_that_programs_read_is_pinned() {
+    let answer = ask("2026-04-22", "can I start cucumbers now?");
+    assert_eq!(keys(&answer), ["question", "understood", "answers", "text"]);
+    assert_eq!(
+        answer["understood"],
+        json!({"intent": "can_start", "crops": ["cucumber"], "step": null, "on": "2026-04-22"})
+    );
+    assert_eq!(answer["answers"].as_array().expect("a list").len(), 1);
+    let one = &answer["answers"][0];
+    assert_eq!(
+        keys(one),
+        ["crop", "step", "verdict", "reason", "better_outdoors", "both", "next_date", "windows"]
+    );
+    assert_eq!(one["crop"], "cucumber");
+    assert_eq!(one["step"], "sow_indoors");
+    assert_eq!(one["verdict"], "on_time");
+    assert_eq!(one["reason"], Value::Null);
+    assert_eq!(one["better_outdoors"], false);
+    assert_eq!(one["both"], true);
+    assert_eq!(keys(&one["windows"]), ["sow_indoors", "harden_off", "plant_out", "sow_outdoors"]);
+    let window = &one["windows"]["sow_indoors"][0];
+    assert_eq!(keys(window), ["label", "from", "ideal_from", "ideal_to", "to"]);
+    // Set out a week after the average last frost, on 22 May (University of Illinois Extension,
+    // 2017), at three to five weeks, six at the most: 42 and 35 days before that, and 21.
+    assert_eq!(window["label"], "spring");
+    assert_eq!(window["from"], "2026-04-10");
+    assert_eq!(window["ideal_from"], "2026-04-17");
+    assert_eq!(window["ideal_to"], "2026-05-01");
+    assert_eq!(one["next_date"], window["to"]);
+}
+
+#[test]
+fn the_words_lead_with_the_verdict() {
+    let text = garden("ask", "2026-04-22", &["can I start cucumbers now?"]);
+    assert_eq!(text.status, 0);
+    assert_eq!(text.out.lines().next(), Some("Yes, sow cucumbers indoors today."));
+    let early = garden("ask", "2026-03-27", &["cucumbers?"]);
+    assert_eq!(
+        early.out.lines().next(),
+        Some("Not yet. Wait until April 17 to sow cucumbers indoors.")
+    );
+    assert!(early.out.contains("8 weeks old by May 22"), "{}", early.out);
+    let british = garden("ask", "2026-03-27", &["--language", "en-GB", "courgettes?"]);
+    assert!(british.out.starts_with("Not yet. Wait until 10 April"), "{}", british.out);
+}
+
+#[test]
+fn verdicts_and_next_dates() {
+    let weighed = |on, question| {
+        let answer = ask(on, question);
+        let one = answer["answers"][0].clone();
+        (one["step"].clone(), one["verdict"].clone(), one["next_date"].clone())
+    };
+    assert_eq!(
+        weighed("2026-04-03", "cucumber"),
+        (json!("sow_indoors"), json!("too_early"), json!("2026-04-17"))
+    );
+    assert_eq!(weighed("2026-04-22", "strawflower").1, "late");
+    let (_, verdict, next) = weighed("2026-05-15", "can I sow strawflower indoors?");
+    assert_eq!((verdict, next), (json!("too_late"), json!("2027-03-20")));
+    assert_eq!(weighed("2026-03-06", "can I start tomatoes inside").1, "early");
+    assert_eq!(weighed("2026-05-25", "can my tomatoes go out?").0, "plant_out");
+}
+
+#[test]
+fn reasons_where_there_is_no_verdict() {
+    let reason = |question| {
+        let answer = ask("2026-04-22", question);
+        let one = answer["answers"][0].clone();
+        assert_eq!(one["verdict"], Value::Null);
+        (one["reason"].clone(), one["better_outdoors"].clone())
+    };
+    assert_eq!(reason("can I start carrots indoors?"), (json!("never_this_way"), json!(true)));
+    assert_eq!(reason("can I sow potatoes indoors?").0, "not_from_seed");
+    let free = sowbell(&[
+        "ask",
+        "--json",
+        "--on",
+        "2026-04-22",
+        "--last-frost",
+        "none",
+        "--first-frost",
+        "none",
+        "can I start tomatoes?",
+    ])
+    .json();
+    let one = &free["answers"][0];
+    assert_eq!((&one["verdict"], &one["reason"]), (&Value::Null, &json!("no_frost_here")));
+    assert_eq!(one["next_date"], Value::Null);
+    for step in ["sow_indoors", "harden_off", "plant_out", "sow_outdoors"] {
+        assert_eq!(one["windows"][step], json!([]));
+    }
+    let text = free["text"].as_str().expect("a text");
+    assert!(text.contains("no frost") && text.contains("Heat and the wet months"), "{text}");
+    assert!(!text.chars().any(|c| c.is_ascii_digit()), "a date is invented: {text}");
+}
+
+#[test]
+fn potatoes_are_planted_and_pole_beans_are_better_in_place() {
+    let potato = ask("2026-05-05", "can I plant potatoes now?");
+    assert_eq!(potato["answers"][0]["step"], "plant_out");
+    assert_eq!(potato["answers"][0]["verdict"], "on_time");
+    let beans = ask("2026-04-17", "can I start pole beans now?");
+    assert_eq!(beans["answers"][0]["step"], "sow_outdoors");
+    assert_eq!(beans["answers"][0]["better_outdoors"], true);
+}
+
+#[test]
+fn a_question_that_is_not_understood_is_an_answer() {
+    for question in ["can I start my car now", "¿?", "12345", "🌱🌱🌱"] {
+        let answer = ask("2026-04-22", question);
+        assert_eq!(answer["understood"]["intent"], "unknown", "{question}");
+        assert_eq!(answer["answers"], json!([]), "{question}");
+        assert!(!answer["text"].as_str().expect("a text").is_empty());
+    }
+    let near = ask("2026-04-22", "can I start tomatilo and cucumbar");
+    assert_eq!(near["understood"]["crops"], json!(["tomatillo", "cucumber"]));
+}
+
+#[test]
+fn what_now_lists_the_most_urgent_first() {
+    let answer = ask("2026-04-22", "what can I start now?");
+    assert_eq!(answer["understood"]["intent"], "what_now");
+    let rank = |one: &Value| match one["verdict"].as_str() {
+        Some("late") => 0,
+        Some("on_time") => 1,
+        Some("early") => 2,
+        other => panic!("{other:?} is nothing to start"),
+    };
+    let ranks: Vec<i32> = answer["answers"].as_array().expect("a list").iter().map(rank).collect();
+    assert!(ranks.len() > 20 && ranks.is_sorted(), "{ranks:?}");
+    let herbs = ask("2026-04-22", "which herbs can I start now?");
+    let crops: Vec<&str> = herbs["answers"]
+        .as_array()
+        .expect("a list")
+        .iter()
+        .filter_map(|one| one["crop"].as_str())
+        .collect();
+    assert!(crops.contains(&"basil") && !crops.contains(&"zinnia"), "{crops:?}");
+}
+
+#[test]
+fn a_batch_answers_every_line_in_order() {
+    let input = b"can I start basil?\n\n\xff\xfe\r\nwhen do tomatoes go out?\nlast line";
+    let arguments = [
+        "ask",
+        "--batch",
+        "-",
+        "--on",
+        "2026-04-22",
+        "--last-frost",
+        "05-15",
+        "--first-frost",
+        "10-05",
+    ];
+    let run = sowbell_reading(&arguments, input);
+    let answers = run.json_lines();
+    let questions: Vec<&str> = answers.iter().filter_map(|one| one["question"].as_str()).collect();
+    assert_eq!(
+        questions,
+        ["can I start basil?", "", "\u{fffd}\u{fffd}", "when do tomatoes go out?", "last line"]
+    );
+    let intents: Vec<&str> =
+        answers.iter().filter_map(|one| one["understood"]["intent"].as_str()).collect();
+    assert_eq!(intents, ["can_start", "unknown", "unknown", "when", "unknown"]);
+
+    let folder = tempfile::tempdir().expect("a folder");
+    let file = folder.path().join("questions.txt");
+    std::fs::write(&file, input).expect("written");
+    let path = file.to_str().expect("a path");
+    let from_file = sowbell(&[&arguments[..2], &[path], &arguments[3..]].concat());
+    assert_eq!(from_file.out, run.out);
+    assert_eq!(sowbell_reading(&arguments, b"").out, "");
+}
+
+#[test]
+fn will_it_ripen_reckons_from_the_day_asked() {
+    let answer = ask("2026-07-20", "will pumpkins still ripen?");
+    assert_eq!(answer["understood"]["intent"], "will_it_ripen");
+    let ripening = &answer["answers"][0]["ripening"];
+    assert_eq!(ripening["ripens"], "no");
+    assert_eq!(ripening["season_ends"], "2026-10-05");
+    let radish = ask("2026-07-20", "will radishes ripen?");
+    assert_eq!(radish["answers"][0]["ripening"]["ripens"], "yes");
+}

@@ -1,0 +1,66 @@
+//! `sowbell plan`.
+
+use serde_json::Value;
+
+use crate::{garden, sowbell};
+
+#[test]
+fn the_jobs_of_a_season_in_their_order() {
+    let plan =
+        garden("plan", "2026-03-01", &["--json", "--crops", "tomato, broad bean,garlic"]).json();
+    let jobs = plan.as_array().expect("a list");
+    let keys: Vec<&str> =
+        jobs[0].as_object().expect("an object").keys().map(String::as_str).collect();
+    assert_eq!(keys, ["crop", "step", "label", "from", "ideal_from", "ideal_to", "to", "why"]);
+    let text = |job: &Value, key: &str| job[key].as_str().expect("a text").to_owned();
+    let days: Vec<String> = jobs.iter().map(|job| text(job, "ideal_from")).collect();
+    assert!(days.is_sorted(), "{days:?}");
+    let of = |crop: &str| -> Vec<(String, String)> {
+        jobs.iter()
+            .filter(|job| job["crop"] == crop)
+            .map(|job| (text(job, "step"), text(job, "label")))
+            .collect()
+    };
+    let steps: Vec<String> = of("tomato").into_iter().map(|(step, _)| step).collect();
+    assert_eq!(steps, ["sow_indoors", "pot_up", "harden_off", "plant_out"]);
+    assert_eq!(of("garlic"), [("plant_out".to_owned(), "overwintering".to_owned())]);
+    for job in jobs {
+        let dates = ["from", "ideal_from", "ideal_to", "to"].map(|key| text(job, key));
+        assert!(dates.is_sorted(), "{job}");
+        assert!(!text(job, "why").is_empty());
+    }
+}
+
+#[test]
+fn each_crop_once_whatever_it_is_called() {
+    let plan = |crops: &str| garden("plan", "2026-03-01", &["--json", "--crops", crops]).json();
+    assert_eq!(plan("courgette,zucchini,summer_squash"), plan("summer squash"));
+}
+
+#[test]
+fn a_garden_without_frost_gets_no_invented_dates() {
+    let run = |json: &[&str]| {
+        let base = ["plan", "--last-frost", "none", "--first-frost", "none", "--crops", "tomato"];
+        sowbell(&[&base[..], json].concat())
+    };
+    assert_eq!(run(&["--json"]).json(), serde_json::json!([]));
+    let text = run(&[]).out;
+    assert!(text.contains("no frost") && !text.chars().any(|c| c.is_ascii_digit()), "{text}");
+}
+
+#[test]
+fn a_season_that_is_too_short_is_said_to_be() {
+    let run = sowbell(&[
+        "plan",
+        "--on",
+        "2026-03-01",
+        "--last-frost",
+        "06-20",
+        "--first-frost",
+        "08-20",
+        "--crops",
+        "watermelon",
+    ]);
+    assert_eq!(run.status, 0);
+    assert!(run.out.contains("too short for watermelons"), "{}", run.out);
+}
