@@ -9,9 +9,10 @@
 //! - [`wording`]: words for a reader, in their language and units.
 //! - [`reminders`] and [`chat`]: pure deciding, of mornings and of conversations.
 //! - [`store`]: all SQL.
+//! - [`config`]: the settings.
 //! - [`app`]: the one path of an update, the morning's tick, and the sender.
 //! - [`telegram`] and [`terminal`]: the two faces.
-//! - [`config`] and [`commands`]: settings and the command line.
+//! - [`commands`]: the command line.
 
 pub mod app;
 pub mod catalogue;
