@@ -52,6 +52,7 @@ pub struct Settings {
 pub struct SettingsError(pub String);
 
 /// The same settings as they stand in a file.
+#[expect(clippy::struct_field_names, reason = "the names are those of the variables")]
 #[derive(Debug, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {

@@ -77,9 +77,9 @@ step-plant = plant { $crops }
 
 verdict-too-early = Not yet. Wait until { $next } to { $what }.
 verdict-early = A little early to { $what }, but it can work.
-verdict-on-time = Yes, { $what } { $when }.
-verdict-on-time-when-nights-allow = Yes, { $what } { $when }, if the week's nights stay above { $nights }.
-verdict-late = Late, but still worth it: { $what } soon.
+verdict-on-time = Go ahead: { $what } { $when }.
+verdict-on-time-when-nights-allow = Go ahead: { $what } { $when }, if the week's nights stay above { $nights }.
+verdict-late = Late, but still worth it: { $what } { $when }.
 verdict-too-late = It is too late to { $what } this season.
 verdict-too-late-for-spring = It is too late to { $what } for the spring crop.
 verdict-season-too-short = Your season is too short for { $crops } on their own.
@@ -95,7 +95,7 @@ reason-never-set-out = { $crops } are sown where they grow, so there is nothing 
 
 short-too-early = { $what }: not yet, from { $next }.
 short-early = { $what }: early, but it can work; best from { $next }.
-short-on-time = { $what }: yes, good until { $until }.
+short-on-time = { $what }: go ahead, good until { $until }.
 short-late = { $what }: late, but worth it until { $next }.
 short-too-late = { $what }: too late now; next good day { $next }.
 short-too-late-for-good = { $what }: too late, and your season is too short for another try.
@@ -121,7 +121,7 @@ why-too-late-bloom = Started { $when }, the first bloom would come around { $rea
 why-heat = The last day worth it was { $ended }; summer heat would catch them before they are ready.
 why-window-closed = The last day worth it was { $ended }.
 why-season-too-short = Between your frosts lie { $days } days, and { $crops } need about { $needs } days to their first harvest after a full start.
-why-no-frost = Heat and the wet months decide there. Tell me yours with /frost none, and ask your local extension service for its planting dates.
+why-no-frost = Heat and the wet months decide there; your local extension service has planting dates for your area.
 cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
 cost-once = They should be ready around { $ready }; the season ends around { $end }.
@@ -192,13 +192,13 @@ how-spacing = • { $apart } apart, rows { $rows } apart
 
 ## Will it ripen
 
-ripens-yes = Yes: { $crops } will make it.
+ripens-yes = Yes, in time: the first { $crops } around { $ready }.
 ripens-tight = Tight: { $crops } may just make it.
 ripens-no = No: { $crops } will not make it this season.
-blooms-yes = Yes: { $crops } will bloom in time.
+blooms-yes = Yes, in time: { $crops } bloom from around { $ready }.
 blooms-tight = Tight: { $crops } may just bloom in time.
 blooms-no = No: { $crops } will not bloom in time this season.
-ripens-why = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }: { $spare ->
+ripens-why = That is if you { $what } on { $on }. The season ends around { $end }: { $spare ->
     [one] { $spare } day to spare
    *[other] { $spare } days to spare
 } at the slow end.
@@ -261,7 +261,8 @@ morning-more = { $count ->
 job-good-until = { $what }: good until { $until }.
 job-last-good-day = { $what }: today is the last good day.
 job-late = { $what }: late, but worth it until { $last }.
-job-very-last-day = { $what }: today is the last day worth it.
+job-early = { $what }: early but workable with care, best from { $from }.
+job-for-autumn = { $what } for autumn
 job-harden-off = { $what }: over 7 to 14 days, while nights stay above { $nights }.
 job-when-nights-allow = { $what } when the week's nights stay above { $nights }.
 button-done = { $number } done
@@ -285,7 +286,7 @@ start-private = Hello { $name }! I tell you what to sow, harden off and plant ou
 start-joined = You are with { $club }.
 start-token-unknown = That invitation is no longer valid; press the button in your club's group again.
 start-need-frost = First, when are your frosts? Send the average last spring frost and first autumn frost, like this: /frost 05-15 10-05
-start-has-frost = I count with { $frost }. /frost changes that for your garden.
+start-has-frost = I reckon with { $frost }. /frost changes that for your garden.
 start-need-zone = Which time zone are you in? Send a city, like this: /zone Denver. Until then I use UTC.
 group-greeting = Hello! I help with the timing of sowing and planting. Ask me by command, for example /ask can I start cucumbers now?, or reply to one of my messages.
     For morning reminders, open a private chat with me: I may not write first.
@@ -302,6 +303,8 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
     /settings – all of it at a glance
+
+    To stop reminders, take your crops off with /drop all.
 help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /club is for administrators. Reminders come in private.
 
 ## Frost
@@ -316,7 +319,7 @@ frost-set = Noted for your garden: { $frost }. That is a season of { $days ->
 }.
 frost-set-no-end = Noted for your garden: { $frost }.
 frost-set-spans = It runs over the new year, as in the southern hemisphere.
-frost-which-basis = Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+frost-which-basis = Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
 frost-set-free = Noted: your garden has no frost. Which months are too hot there, and which are wet? For example: hot June to September, wet June to October.
 frost-hot-and-wet = Noted: { $months }. I keep that for planning by heat and rain; until then, your local extension service has planting dates for your area.
 frost-unset = Your own frost dates are gone; the club's hold where it has some.
@@ -348,6 +351,7 @@ grow-how-to = Which crops do you grow? Send their names, like this: /grow tomato
 grow-added = On your list: { $crops }.
 grow-already = Already on your list: { $crops }.
 grow-first-up = Next: { $what }, from { $date }.
+grow-late-up = You can still { $what }: late, but worth it until { $date }.
 grow-now-up = You can { $what } now, good until { $date }.
 grow-which = “{ $word }” can mean { $crops }. Which one do you grow?
 drop-how-to = Which crops shall I take off? Send their names, like this: /drop basil
@@ -361,6 +365,7 @@ mycrops-head = You grow { $count ->
 }:
 mycrops-line = • { $crop }: { $what } from { $date }
 mycrops-line-now = • { $crop }: { $what } now, good until { $date }
+mycrops-line-late = • { $crop }: { $what } now, late, but worth it until { $date }
 mycrops-line-plain = • { $crop }
 page-of = Page { $page } of { $pages }
 button-next-page = More ›

@@ -166,6 +166,10 @@ impl Asked<'_> {
         let mut open: Vec<Assessment> = crops
             .iter()
             .flat_map(|crop| match self.understood.step {
+                // "What can I plant outside" is about plants and about seed alike.
+                Some(Step::PlantOut | Step::SowOutdoors) => [Step::PlantOut, Step::SowOutdoors]
+                    .map(|step| assess(crop, self.garden, step, on))
+                    .to_vec(),
                 Some(step) => vec![assess(crop, self.garden, step, on)],
                 None => best_ways(crop, self.garden, on).into_iter().take(1).collect(),
             })

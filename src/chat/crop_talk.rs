@@ -153,9 +153,10 @@ pub(super) fn sentence_of_job(desk: &Desk<'_>, due: &DueJob) -> String {
     let args = args().text("what", &what);
     if window.ideal_from > desk.today {
         desk.say("grow-first-up", &args.text("date", desk.date(window.ideal_from)))
+    } else if desk.today > window.ideal_to {
+        desk.say("grow-late-up", &args.text("date", desk.date(window.to)))
     } else {
-        let until = if desk.today > window.ideal_to { window.to } else { window.ideal_to };
-        desk.say("grow-now-up", &args.text("date", desk.date(until)))
+        desk.say("grow-now-up", &args.text("date", desk.date(window.ideal_to)))
     }
 }
 
@@ -169,6 +170,11 @@ pub(super) fn drop(desk: &mut Desk<'_>, rest: &str) {
     if rest.trim().is_empty() {
         let text = desk.say_key("drop-how-to");
         desk.reply(text);
+        return;
+    }
+    if desk.tongue.sentences.means_everything(rest) {
+        let all = desk.facts.crops.clone();
+        take_off_with(desk, all, Vec::new());
         return;
     }
     let list = desk.tongue.understanding.crops_in(rest);
@@ -255,10 +261,10 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
                 let line = line.text("what", &what);
                 if window.ideal_from > desk.today {
                     desk.say("mycrops-line", &line.text("date", desk.date(window.ideal_from)))
+                } else if desk.today > window.ideal_to {
+                    desk.say("mycrops-line-late", &line.text("date", desk.date(window.to)))
                 } else {
-                    let until =
-                        if desk.today > window.ideal_to { window.to } else { window.ideal_to };
-                    desk.say("mycrops-line-now", &line.text("date", desk.date(until)))
+                    desk.say("mycrops-line-now", &line.text("date", desk.date(window.ideal_to)))
                 }
             }
             None => desk.say("mycrops-line-plain", &line),

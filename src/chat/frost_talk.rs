@@ -1,7 +1,7 @@
 //! Talking about frost dates, one's own and the club's.
 
 use crate::club::SettingFrom;
-use crate::messages::{Button, Press, Topic};
+use crate::messages::{Button, Press, Topic, What};
 use crate::planning::{Basis, Frost, FrostDates, FrostError, MonthDay};
 use crate::wording::args;
 
@@ -182,16 +182,30 @@ fn keep(desk: &mut Desk<'_>, topic: Topic, frost: Option<Frost>, ask_basis: bool
         _ => {}
     }
     let mut buttons = vec![row];
-    if before != frost {
-        buttons.push(vec![desk.button("button-undo", Press::Frost(topic, before))]);
+    let undo = if before == frost { earlier_undo(desk, topic) } else { Some(before) };
+    if let Some(undo) = undo.filter(|undo| *undo != frost) {
+        buttons.push(vec![desk.button("button-undo", Press::Frost(topic, undo))]);
     }
     buttons.retain(|row| !row.is_empty());
     let text = lines.join("\n");
-    if matches!(desk.incoming.what, crate::messages::What::Pressed { .. }) {
+    if matches!(desk.incoming.what, What::Pressed { .. }) {
         desk.edit_with(text, buttons);
     } else {
         desk.reply_with(text, buttons);
     }
+}
+
+/// What the pressed message's own undo button brings back, so that confirming a reading does not
+/// take the undo away.
+#[expect(clippy::option_option, reason = "the inner `None` is frost dates that are not given")]
+fn earlier_undo(desk: &Desk<'_>, topic: Topic) -> Option<Option<Frost>> {
+    let What::Pressed { shown: Some(shown), .. } = &desk.incoming.what else { return None };
+    let label = desk.say_key("button-undo");
+    let mut undo = shown.buttons.iter().flatten().filter(|(shown, _)| *shown == label);
+    undo.find_map(|(_, data)| match data.parse() {
+        Ok(Press::Frost(of, frost)) if of == topic => Some(frost),
+        _ => None,
+    })
 }
 
 fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {

@@ -6,7 +6,8 @@ use crate::club::{JobMark, Mark};
 use crate::messages::{Button, JobAnswer, Press, What};
 use crate::planning::{Frost, JobKey};
 use crate::reminders::{
-    DueJob, MOST_JOBS, coming_jobs, job_line, job_of, open_jobs, reminder_buttons,
+    DueJob, MOST_JOBS, coming_jobs, job_line, job_of, needs_mild_nights, open_jobs,
+    reminder_buttons,
 };
 use crate::wording::args;
 
@@ -69,7 +70,7 @@ fn jobs_page(desk: &Desk<'_>, page: usize, on: NaiveDate) -> (String, crate::mes
     let shown: Vec<DueJob> = open.into_iter().skip(page * MOST_JOBS).take(MOST_JOBS).collect();
     let mut lines = vec![desk.say("now-jobs-head", &date)];
     lines.extend(numbered(desk, &shown, on));
-    if shown.iter().any(|due| due.job.key.step == crate::planning::Step::PlantOut) {
+    if shown.iter().any(|due| needs_mild_nights(due, desk.catalogue())) {
         lines.push(desk.say_key("morning-check-forecast"));
     }
     let mut buttons = Vec::new();

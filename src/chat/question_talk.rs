@@ -102,7 +102,7 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
         let wait = answer.assessments.first().and_then(crate::planning::Assessment::verdict);
         let worth_it = wait.is_some_and(|verdict| verdict != Verdict::TooLate);
         if worth_it && !desk.facts.crops.contains(crop) {
-            let label = desk.say("button-remind", &args().text("crop", desk.speech.crop(crop)));
+            let label = desk.say("button-remind", &args().text("crop", desk.speech.crops(crop)));
             buttons.push(vec![Button::press(label, Press::Grow(crop.clone()))]);
         }
     }

@@ -59,6 +59,7 @@ impl Request {
 #[derive(Debug, Deserialize)]
 struct Openings {
     sentences: Lists,
+    everything: Vec<String>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -77,6 +78,7 @@ struct Lists {
 #[derive(Debug)]
 pub struct Sentences {
     openings: Vec<(String, Request)>,
+    everything: Vec<String>,
 }
 
 impl Sentences {
@@ -101,7 +103,15 @@ impl Sentences {
         .collect();
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
-        Ok(Self { openings })
+        let everything = read.everything.iter().map(|text| normalise(text)).collect();
+        Ok(Self { openings, everything })
+    }
+
+    /// Whether the text means the whole list: "all", "everything".
+    #[must_use]
+    pub fn means_everything(&self, text: &str) -> bool {
+        let text = normalise(text.trim_matches(|c: char| c.is_ascii_punctuation()));
+        self.everything.contains(&text)
     }
 
     /// The request that a sentence makes, with what follows its opening as it was written.

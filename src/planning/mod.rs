@@ -7,6 +7,7 @@
 //! Two zeros are kept apart. An *age* counts weeks from sowing to setting out; an *offset* counts
 //! weeks from the average last frost. A sowing date is a setting-out date minus an age.
 
+mod after_sowing;
 mod assess;
 mod crop;
 mod garden;

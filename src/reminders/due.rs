@@ -87,6 +87,13 @@ fn applicable(
         marks.get(&key).and_then(|mark| mark.mark)
     };
     let indoors_first = crop.ways.first() != Some(&Way::Outdoors);
+    let from_its_sowing = |job: &Job| match mark_of(Step::SowIndoors, job.key.label, job.key.season)
+    {
+        Some(Mark::Done(sown)) => {
+            Job { window: job.window.after_sowing(job.key.step, crop, sown), ..job.clone() }
+        }
+        _ => job.clone(),
+    };
     all.iter()
         .filter(|job| {
             let JobKey { step, label, season, .. } = job.key;
@@ -123,18 +130,23 @@ fn applicable(
                 Step::HardenOff | Step::PlantOut => {
                     // Where sowing in place is the better way, plants in trays are assumed only
                     // when the member said so.
+                    // The same holds for a second crop in autumn.
+                    let expected = indoors_first && label == Label::Spring;
                     let raised = crop.ways.is_empty()
                         || done(Step::SowIndoors)
-                        || (indoors_first && !skipped(Step::SowIndoors));
+                        || (expected && !skipped(Step::SowIndoors));
                     raised
                         && !done(Step::SowOutdoors)
                         && !(step == Step::HardenOff && done(Step::PlantOut))
                 }
             }
         })
-        .cloned()
+        .map(from_its_sowing)
         .collect()
 }
+
+/// Days for which a job that was just named is left in peace, but for its last good day.
+const PEACE_DAYS: i64 = 3;
 
 fn is_due(crop: &Crop, job: &Job, mark: Option<&JobMark>, date: NaiveDate) -> bool {
     let window = &job.window;
@@ -153,11 +165,10 @@ fn is_due(crop: &Crop, job: &Job, mark: Option<&JobMark>, date: NaiveDate) -> bo
     let Some(named_on) = named_on else { return true };
     let half = window.ideal_to.signed_duration_since(window.ideal_from).num_days() / 2;
     let middle = window.ideal_from + TimeDelta::days(half);
-    let mut milestones = vec![window.ideal_from, middle];
-    if !never_pressed(crop, job) {
-        milestones.push(window.ideal_to);
-    }
-    milestones.into_iter().any(|day| named_on < day && day <= date)
+    let reached = |day: NaiveDate| named_on < day && day <= date;
+    let long_ago = date.signed_duration_since(named_on).num_days() >= PEACE_DAYS;
+    ((reached(window.ideal_from) || reached(middle)) && long_ago)
+        || (reached(window.ideal_to) && !never_pressed(crop, job))
 }
 
 fn last_chance(crop: &Crop, job: &Job, date: NaiveDate) -> bool {

@@ -1,12 +1,13 @@
 //! The one message of a morning, and how it looks after a button was pressed.
 
+use std::fmt::Write;
+
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
-use crate::planning::{Crop, JobKey, Season, Step, jobs};
-use crate::planning::{Frost, Garden};
+use crate::planning::{Crop, Frost, Garden, JobKey, Label, Season, Step, jobs};
 use crate::wording::{Speech, args, sentence};
 
 use super::due::DueJob;
@@ -20,15 +21,22 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
     let window = &due.job.window;
     let voice = &speech.voice;
     let what = sentence(&speech.step_phrase(due.job.key.step, crop));
+    let what = match window.label {
+        Label::Autumn => voice.say("job-for-autumn", &args().text("what", what)),
+        Label::Spring | Label::Overwintering => what,
+    };
     let args = args()
+        .text("from", voice.date(window.ideal_from))
         .text("what", &what)
         .text("until", voice.date(window.ideal_to))
         .text("last", voice.date(window.to))
         .text("nights", voice.temperature(crop.coldest_night_c()));
     match due.job.key.step {
-        Step::HardenOff => voice.say("job-harden-off", &args),
-        Step::PlantOut if crop.frost_kills() => voice.say("job-when-nights-allow", &args),
-        _ if date > window.ideal_to && date == window.to => voice.say("job-very-last-day", &args),
+        Step::HardenOff if date >= window.ideal_from => voice.say("job-harden-off", &args),
+        Step::PlantOut if crop.frost_kills() && date >= window.ideal_from => {
+            voice.say("job-when-nights-allow", &args)
+        }
+        _ if date < window.ideal_from => voice.say("job-early", &args),
         _ if date > window.ideal_to => voice.say("job-late", &args),
         _ if date == window.ideal_to => voice.say("job-last-good-day", &args),
         _ => voice.say("job-good-until", &args),
@@ -51,10 +59,9 @@ pub fn reminder_text(
         Some(job_line(due, catalogue.get(due.job.key.crop.as_str())?, speech, date))
     });
     for (number, line) in lines.enumerate() {
-        text.push_str(&format!("\n{}. {line}", number + 1));
+        let _ = write!(text, "\n{}. {line}", number + 1);
     }
-    let setting_out = due.iter().any(|due| due.job.key.step == Step::PlantOut);
-    if setting_out {
+    if due.iter().any(|due| needs_mild_nights(due, catalogue)) {
         text.push_str("\n\n");
         text.push_str(&speech.plain("morning-check-forecast"));
     }
@@ -63,6 +70,13 @@ pub fn reminder_text(
         text.push_str(&voice.say("morning-more", &args().count("count", more)));
     }
     text
+}
+
+/// Whether the job sets something out that a frost would kill.
+#[must_use]
+pub fn needs_mild_nights(due: &DueJob, catalogue: &Catalogue) -> bool {
+    let crop = catalogue.get(due.job.key.crop.as_str());
+    due.job.key.step == Step::PlantOut && crop.is_some_and(Crop::frost_kills)
 }
 
 /// The buttons under a morning's message: a row for each job, by what was said of it.

@@ -6,4 +6,6 @@ mod message;
 mod tests;
 
 pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
-pub use message::{MOST_JOBS, job_line, job_of, reminder_buttons, reminder_text};
+pub use message::{
+    MOST_JOBS, job_line, job_of, needs_mild_nights, reminder_buttons, reminder_text,
+};

@@ -21,7 +21,7 @@ const POLL: Duration = Duration::from_secs(25);
 const STOPPING: Duration = Duration::from_secs(8);
 
 /// How often old rows are cleared away.
-const PRUNING: Duration = Duration::from_secs(3600);
+const PRUNING: Duration = Duration::from_hours(1);
 
 /// The longest pause after a failure.
 const LONGEST_PAUSE: Duration = Duration::from_secs(30);

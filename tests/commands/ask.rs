@@ -48,7 +48,7 @@ fn the_shape_that_programs_read_is_pinned() {
 fn the_words_lead_with_the_verdict() {
     let text = garden("ask", "2026-04-22", &["can I start cucumbers now?"]);
     assert_eq!(text.status, 0);
-    assert_eq!(text.out.lines().next(), Some("Yes, sow cucumbers indoors today."));
+    assert_eq!(text.out.lines().next(), Some("Go ahead: sow cucumbers indoors today."));
     let early = garden("ask", "2026-03-27", &["cucumbers?"]);
     assert_eq!(
         early.out.lines().next(),

@@ -1,10 +1,6 @@
 //! The one-shot commands, as a program that reads their output sees them.
 
-#![expect(
-    clippy::expect_used,
-    clippy::indexing_slicing,
-    reason = "a test stops at the first thing that is wrong"
-)]
+#![expect(clippy::expect_used, reason = "a test stops at the first thing that is wrong")]
 
 mod ask;
 mod bad_input;

@@ -1,0 +1,180 @@
+//! The practice chat: what a newcomer types, and what they must and must not see.
+
+#![expect(clippy::expect_used, clippy::indexing_slicing, reason = "a failed test panics")]
+
+use std::io::Write as _;
+use std::process::{Command, Output, Stdio};
+
+use axum as _;
+use chrono::NaiveDate;
+use insta as _;
+use proptest as _;
+use tempfile as _;
+
+const DAY: (i32, u32, u32) = (2026, 4, 22);
+
+/// Types these lines on 22 April 2026; gives what followed each of them, up to the next prompt.
+fn practise(lines: &[&str]) -> Vec<String> {
+    let typed = lines.join("\n");
+    let (year, month, day) = DAY;
+    let on = NaiveDate::from_ymd_opt(year, month, day).expect("a date");
+    let mut shown = Vec::new();
+    sowbell::terminal::run(typed.as_bytes(), &mut shown, on).expect("practised");
+    let shown = String::from_utf8(shown).expect("text");
+    // What stands before the first prompt is the welcome; the last prompt met the end.
+    let parts: Vec<String> = shown.split(" > ").map(ToOwned::to_owned).collect();
+    assert_eq!(parts.len(), lines.len() + 2, "{shown}");
+    parts[1..=lines.len()].to_vec()
+}
+
+/// The numbers of the buttons with this label, as they stand in what was shown.
+fn button(shown: &str, label: &str) -> String {
+    let before = shown.split(&format!("] {label}")).next().expect("a part");
+    assert!(before.len() < shown.len(), "there is no button {label:?} in {shown}");
+    format!(":{}", before.rsplit('[').next().expect("a number"))
+}
+
+fn binary(arguments: &[&str], typed: &[u8]) -> Output {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_sowbell"))
+        .args(arguments)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("started");
+    child.stdin.take().expect("its input").write_all(typed).expect("typed");
+    child.wait_with_output().expect("ended")
+}
+
+#[test]
+fn the_welcome_is_short_and_the_prompt_shows_the_day_asked_for() {
+    let output = binary(&["practice", "--on", "2027-03-01"], b"");
+    assert!(output.status.success());
+    assert!(output.stderr.is_empty());
+    let text = String::from_utf8(output.stdout).expect("text");
+    assert!(text.ends_with("\n2027-03-01 Mon · Fern, private > \n"), "{text}");
+    assert!(text.lines().count() <= 9, "{text}");
+    assert!(!text.contains('\u{1b}'), "no styling where nobody looks at a terminal");
+}
+
+#[test]
+fn a_question_is_answered_to_the_one_who_asked() {
+    let shown = practise(&["can I start cucumbers now?", "", "/mycrops"]);
+    // Average last frost 15 May: cucumbers go out a week after it and are best at 3 to 5 weeks.
+    assert!(shown[0].contains("bot → Fern\n  Yes, sow cucumbers indoors"), "{}", shown[0]);
+    assert!(shown[1].starts_with("\n2026-04-22 Wed"), "nothing was said: {}", shown[1]);
+    assert!(shown[2].contains("You grow 12 crops"), "{}", shown[2]);
+}
+
+#[test]
+fn a_job_that_was_done_is_not_named_on_the_next_mornings() {
+    let first = practise(&[":morning"]);
+    assert!(first[0].contains("2026-04-22 Wed 07:00, bot → Fern\n  Good morning!"), "{}", first[0]);
+    // Basil has two good days left; a job that is left is named again on its last good day.
+    let job = "Sow basil indoors";
+    let line = first[0].lines().find(|line| line.contains(job)).expect("the job");
+    let number = line.trim().split('.').next().expect("its number");
+
+    let left = practise(&[":morning", ":day +30"]);
+    assert!(left[1].contains(job), "left undone, it is named again: {}", left[1]);
+
+    let press = button(&first[0], &format!("{number} done"));
+    let done = practise(&[":morning", &press, ":day +30"]);
+    assert!(done[1].contains("(notice) Noted as done on April 22."), "{}", done[1]);
+    assert!(done[1].contains("bot → Fern, changes its message:"), "{}", done[1]);
+    assert!(done[1].contains(&format!("{number} is done")), "{}", done[1]);
+    assert!(!done[2].contains(job), "it was done: {}", done[2]);
+    assert!(done[2].matches("Good morning!").count() > 1, "other jobs are named: {}", done[2]);
+}
+
+#[test]
+fn mornings_come_at_each_members_own_hour() {
+    let shown = practise(&["/hour 6:00", ":day +3"]);
+    // Hobart is 16 hours ahead of Denver in late April, so a day ahead by date in the evening.
+    assert!(shown[1].contains("2026-04-24 Fri 07:00, bot → Ilse"), "{}", shown[1]);
+    assert!(shown[1].contains("2026-04-23 Thu 06:00, bot → Fern"), "{}", shown[1]);
+    assert!(shown[1].ends_with("2026-04-25 Sat · Fern, private"), "{}", shown[1]);
+}
+
+#[test]
+fn only_an_administrator_changes_the_club() {
+    let shown = practise(&[":group", "/club zone Chicago", ":oda", "/club zone Chicago", ":who"]);
+    assert!(shown[1].contains("bot → group, in reply to Fern\n  Only administrators"));
+    assert!(shown[3].contains("bot → group, in reply to Oda"), "{}", shown[3]);
+    // Half past six in Denver is half past seven in Chicago.
+    let fern = shown[4].lines().find(|line| line.contains("Fern:")).expect("Fern");
+    assert!(fern.contains("07:30 in America/Chicago"), "{fern}");
+}
+
+#[test]
+fn in_the_group_only_commands_and_replies_are_heard() {
+    let shown =
+        practise(&[":group", "can I start peas?", "/ask can I start peas?", ":reply hello"]);
+    assert!(!shown[1].contains("bot →"), "{}", shown[1]);
+    assert!(shown[1].contains("In a group the bot hears only commands"), "{}", shown[1]);
+    assert!(shown[2].contains("bot → group, in reply to Fern"), "{}", shown[2]);
+    assert!(shown[3].contains("bot → group, in reply to Fern"), "{}", shown[3]);
+}
+
+#[test]
+fn a_crop_grows_by_its_button_and_an_old_button_is_found_again() {
+    let asked = practise(&["can I start okra now?"]);
+    let remind = button(&asked[0], "Remind me of okra");
+    let shown = practise(&["can I start okra now?", &remind, "hello", ":1", ":buttons", ":1"]);
+    assert!(shown[1].contains("On your list: okra"), "{}", shown[1]);
+    assert!(shown[3].contains("has no button 1"), "a plain answer came after it: {}", shown[3]);
+    assert!(shown[4].contains("On your list: okra") && shown[4].contains("[1] Undo"));
+    assert!(shown[5].contains("Off your list: okra"), "{}", shown[5]);
+}
+
+#[test]
+fn the_groups_button_opens_the_private_chat_and_joins() {
+    let shown = practise(&[":oda", ":group", "/start", ":1", "when do I sow peas?"]);
+    assert!(shown[3].contains("(Oda opens the private chat.)"), "{}", shown[3]);
+    assert!(shown[3].contains("You are with Larkhollow Garden Club."), "{}", shown[3]);
+    assert!(shown[4].contains("May 15"), "the club's frost dates are hers now: {}", shown[4]);
+}
+
+#[test]
+fn time_goes_forward_only_and_not_too_far_at_once() {
+    let commands = [":day 2026-04-21", ":day -1", ":day +401", ":day 2026-04-22", ":day +0"];
+    let shown = practise(&commands);
+    let here = |shown: &str| shown.ends_with("2026-04-22 Wed · Fern, private");
+    assert!(shown.iter().all(|shown| here(shown)));
+    assert!(shown[0].contains("only goes forward") && shown[1].contains("only goes forward"));
+    assert!(shown[2].contains("at most 400 days"), "{}", shown[2]);
+    assert!(shown[3].contains("07:00, bot → Fern"), "today's reminder had not come: {}", shown[3]);
+    assert!(shown[4].contains("It is that day already"), "{}", shown[4]);
+    let far = practise(&[":day +400"]);
+    assert!(far[0].ends_with("2027-05-27 Thu · Fern, private"));
+}
+
+#[test]
+fn strange_input_breaks_nothing() {
+    let mut typed = b"\xff\xfe\x00 :day\n\n  \n:)\n".to_vec();
+    typed.extend("can I start peas? ".repeat(20_000).bytes());
+    typed.extend("\n:press 999\n/grow \u{1f33d}\u{202e}\n:quit\nnever read\n".bytes());
+    let output = binary(&["practice", "--on", "2026-04-22"], &typed);
+    assert!(output.status.success());
+    assert!(output.stderr.is_empty(), "{}", String::from_utf8_lossy(&output.stderr));
+    let text = String::from_utf8(output.stdout).expect("text");
+    assert!(text.contains("the rest was cut off"), "{text}");
+    assert!(text.contains("There is no :) here; :help lists what there is."), "{text}");
+    assert!(!text.contains("never read"), "{text}");
+}
+
+#[test]
+fn a_reader_who_went_away_is_no_failure() {
+    let mut child = Command::new(env!("CARGO_BIN_EXE_sowbell"))
+        .args(["practice", "--on", "2026-04-22"])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("started");
+    drop(child.stdout.take());
+    // The program may have ended before it reads this.
+    let _ = child.stdin.take().expect("its input").write_all(b":help\n");
+    let output = child.wait_with_output().expect("ended");
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+}
