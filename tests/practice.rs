@@ -61,7 +61,7 @@ fn the_welcome_is_short_and_the_prompt_shows_the_day_asked_for() {
 fn a_question_is_answered_to_the_one_who_asked() {
     let shown = practise(&["can I start cucumbers now?", "", "/mycrops"]);
     // Average last frost 15 May: cucumbers go out a week after it and are best at 3 to 5 weeks.
-    assert!(shown[0].contains("bot → Fern\n  Yes, sow cucumbers indoors"), "{}", shown[0]);
+    assert!(shown[0].contains("bot → Fern\n  Go ahead: sow cucumbers indoors"), "{}", shown[0]);
     assert!(shown[1].starts_with("\n2026-04-22 Wed"), "nothing was said: {}", shown[1]);
     assert!(shown[2].contains("You grow 12 crops"), "{}", shown[2]);
 }

@@ -126,6 +126,7 @@ cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
 cost-once = They should be ready around { $ready }; the season ends around { $end }.
 counted-average = Your average last frost is around { $frost }.
+counted-average-at-risk = Your average last frost is around { $frost }; about one spring in ten still freezes after { $risk }.
 counted-trusted = The date you trust is { $frost }.
 counted-first-frost = Your first frost is around { $frost }.
 

@@ -316,7 +316,15 @@ impl Telling<'_> {
             (Basis::Trusted, Some(trusted)) => {
                 voice.say("counted-trusted", &args().text("frost", self.date(trusted)))
             }
-            _ => voice.say("counted-average", &args().text("frost", self.date(season.last_frost))),
+            _ => {
+                let args = args().text("frost", self.date(season.last_frost));
+                if self.assessment.step == Step::PlantOut && self.crop.frost_kills() {
+                    let args = args.text("risk", self.date(season.ten_percent));
+                    voice.say("counted-average-at-risk", &args)
+                } else {
+                    voice.say("counted-average", &args)
+                }
+            }
         })
     }
 

@@ -13,7 +13,7 @@ use super::flags::BadInput;
 use crate::app::{Clock, SendLimits};
 use crate::config::Settings;
 use crate::store::StoreError;
-use crate::telegram::{ServeError, Serving, serve};
+use crate::telegram::{ConnectError, ServeError, Serving, serve};
 
 /// The arguments of `sowbell serve`.
 #[derive(Debug, Args)]
@@ -53,9 +53,10 @@ pub(super) fn run(args: &ServeArgs) -> Result<(), CommandError> {
     // Whatever still runs has had its time.
     runtime.shutdown_background();
     served.map_err(|error| match &error {
-        ServeError::Store(StoreError::Url(_)) | ServeError::Connect(_) => {
-            BadInput(error.to_string()).into()
-        }
+        ServeError::Store(StoreError::Url(_))
+        | ServeError::Connect(
+            ConnectError::NotAToken | ConnectError::TokenRefused | ConnectError::Address(_),
+        ) => BadInput(error.to_string()).into(),
         _ => CommandError::Broken(anyhow::Error::from(error)),
     })
 }
