@@ -167,9 +167,12 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
 fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
     let understood = match expected {
         Expected::Frost(topic) => frost_talk::frost_came(desk, (*topic).into(), text),
+        Expected::FirstFrost { whose, last } => {
+            frost_talk::first_frost_came(desk, (*whose).into(), *last, text)
+        }
         Expected::Zone(topic) => settings_talk::zone_came(desk, (*topic).into(), text),
         Expected::Hour => settings_talk::hour_came(desk, text),
-        Expected::Crops | Expected::WhichToGrow => crop_talk::crops_came(desk, text),
+        Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };

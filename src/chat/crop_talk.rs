@@ -9,7 +9,8 @@ use crate::wording::{args, sentence};
 
 use super::answer::unknown_name;
 use super::desk::Desk;
-use super::facts::{Change, Expected};
+use super::facts::{Change, Expected, ExpectedTopic};
+use super::understand::Intent;
 
 /// Crops on one page of the list.
 const PAGE: usize = 10;
@@ -38,6 +39,16 @@ pub(super) fn grow(desk: &mut Desk<'_>, rest: &str) {
 
 fn shortened(text: &str) -> String {
     text.trim().chars().take(40).collect()
+}
+
+/// Takes a text as the crops that were asked for; a question is a question even while crops are
+/// awaited.
+pub(super) fn crops_awaited_came(desk: &mut Desk<'_>, text: &str) -> bool {
+    let understanding = &desk.tongue.understanding;
+    let only_crops = understanding.crops_in(text).unknown.is_empty();
+    let asks = || understanding.understand(text, desk.today).intent != Intent::Unknown;
+    let is_question = text.contains('?') || (!only_crops && asks());
+    !is_question && crops_came(desk, text)
 }
 
 /// Takes a text as names of crops to add; `false` where none of it is one or near one.
@@ -125,13 +136,17 @@ fn keep_added(desk: &mut Desk<'_>, found: Vec<CropId>, notes: Vec<String>, mut b
     desk.reply_with(lines.join("\n"), buttons);
 }
 
-/// That frost dates are needed, and how to give them.
-pub(super) fn frost_needed(desk: &Desk<'_>) -> String {
-    if desk.in_private() {
-        desk.say_key("frost-first-needed")
-    } else {
-        desk.say_key("frost-first-needed-group")
+/// That frost dates are needed, and how to give them. In private they are then awaited, unless
+/// the bot awaits something else already.
+pub(super) fn frost_needed(desk: &mut Desk<'_>) -> String {
+    if !desk.in_private() {
+        return desk.say_key("frost-first-needed-group");
     }
+    let awaits = |change: &Change| matches!(change, Change::Expect(Some(_)));
+    if !desk.outcome.changes.iter().any(awaits) {
+        desk.expect(Expected::Frost(ExpectedTopic::Mine));
+    }
+    desk.say_key("frost-first-needed")
 }
 
 /// The first job that the crops bring, now or next.

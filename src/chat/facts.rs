@@ -8,7 +8,7 @@ use crate::club::{
     Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
 };
 use crate::messages::{Outgoing, Topic};
-use crate::planning::{CropId, Frost, JobKey};
+use crate::planning::{CropId, Frost, JobKey, MonthDay};
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
 #[derive(Debug, Clone)]
@@ -52,6 +52,13 @@ impl Facts {
 pub enum Expected {
     /// Frost dates, the member's or the club's.
     Frost(ExpectedTopic),
+    /// The first autumn frost that belongs to a last spring frost.
+    FirstFrost {
+        /// Whose.
+        whose: ExpectedTopic,
+        /// The last spring frost, which came alone.
+        last: MonthDay,
+    },
     /// A time zone.
     Zone(ExpectedTopic),
     /// A reminder time.

@@ -88,15 +88,18 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
             keep(desk, topic, Some(Frost::Free), true);
             return true;
         }
-        FrostReading::OnlyLast(last) => match known_first(desk, topic) {
-            Some(first) => return dates_came(desk, topic, last, first, None),
-            None => desk.say(
-                "frost-only-last",
-                &args()
-                    .text("last", desk.speech.voice.month_day(last))
-                    .text("code", last.to_string()),
-            ),
-        },
+        FrostReading::OnlyLast(last) => {
+            if let Some(first) = known_first(desk, topic) {
+                return dates_came(desk, topic, last, first, None);
+            }
+            let args = args()
+                .text("last", desk.speech.voice.month_day(last))
+                .text("code", last.to_string());
+            let text = desk.say("frost-only-last", &args);
+            desk.expect(Expected::FirstFrost { whose: topic.into(), last });
+            desk.reply(text);
+            return true;
+        }
         FrostReading::Dates { last, first, basis } => {
             return dates_came(desk, topic, last, first, basis);
         }
@@ -104,6 +107,23 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
     desk.expect(Expected::Frost(topic.into()));
     desk.reply(answer);
     true
+}
+
+/// Takes a text as the first autumn frost that was asked for after `last` came alone, or as both
+/// dates anew; `false` where it is neither.
+pub(super) fn first_frost_came(
+    desk: &mut Desk<'_>,
+    topic: Topic,
+    last: MonthDay,
+    text: &str,
+) -> bool {
+    match read_frost(text, desk.tongue.understanding.phrases()) {
+        // A date alone is read as the last spring frost, but that is known here.
+        FrostReading::OnlyLast(first) | FrostReading::OnlyFirst(first) => {
+            !desk.topic_allowed(topic) || dates_came(desk, topic, last, first, None)
+        }
+        _ => frost_came(desk, topic, text),
+    }
 }
 
 fn known_first(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {

@@ -51,7 +51,11 @@ pub(super) fn now_page(desk: &mut Desk<'_>, page: u16, on: NaiveDate) {
     desk.edit_with(text, buttons);
 }
 
-fn jobs_page(desk: &Desk<'_>, page: usize, on: NaiveDate) -> (String, crate::messages::Buttons) {
+fn jobs_page(
+    desk: &mut Desk<'_>,
+    page: usize,
+    on: NaiveDate,
+) -> (String, crate::messages::Buttons) {
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
     let open = open_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
     let voice = &desk.speech.voice;

@@ -76,9 +76,6 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
         Some(garden) => garden,
         None if needs_garden => {
             let text = frost_needed(desk);
-            if desk.in_private() {
-                desk.expect(Expected::Frost(super::facts::ExpectedTopic::Mine));
-            }
             desk.reply(text);
             return;
         }

@@ -109,6 +109,7 @@ async fn run(
         })
     };
     let mornings = tokio::spawn(mornings(app.clone(), clock.clone(), stopped.clone()));
+    let waking = tokio::spawn(wake_when_set(app.clone(), clock.clone()));
     let housekeeping = tokio::spawn(housekeeping(store.clone(), clock.clone(), stopped.clone()));
     let menus = {
         let telegram = telegram.clone();
@@ -120,6 +121,7 @@ async fn run(
     // Whatever ended the polling ends the other parts too.
     let _ = stop.send(true);
     menus.abort();
+    waking.abort();
     let parts = async {
         for part in [sending, mornings, housekeeping] {
             if let Err(error) = part.await {
@@ -258,6 +260,15 @@ async fn mornings(app: App, clock: Clock, stopped: watch::Receiver<bool>) {
             stop = pause(wait, &stopped) => if stop { return },
             () = app.mornings_changed.notified() => {}
         }
+    }
+}
+
+/// What waits for a time of day looks at the clock again whenever it was set.
+async fn wake_when_set(app: App, clock: Clock) {
+    loop {
+        clock.until_set().await;
+        app.queued.notify_one();
+        app.mornings_changed.notify_one();
     }
 }
 
