@@ -1,3 +1,6 @@
 //! The whole program against a fake platform and a fresh database.
 
+mod filled;
+mod kill;
 mod platform;
+mod process;
