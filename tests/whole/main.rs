@@ -8,8 +8,11 @@
 )]
 
 mod coordinator;
+mod filled;
 mod group;
 mod harness;
+mod kill;
 mod mornings;
 mod platform;
 mod private;
+mod process;

@@ -1,0 +1,224 @@
+//! Killed at any moment, the program loses nothing and repeats no change.
+//!
+//! The kills are real (SIGKILL) and at moments drawn from a seed; `SOWBELL_KILLS` sets how many,
+//! and `SOWBELL_SEED` repeats a run as far as two processes and a network allow.
+
+#![allow(
+    clippy::panic,
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::print_stderr,
+    reason = "a test stops where it is wrong, and says how it went"
+)]
+
+mod club;
+mod database;
+mod repeats;
+mod trouble;
+
+use std::time::{Duration, Instant};
+
+use chrono::{DateTime, Utc};
+use rand::rngs::StdRng;
+use rand::{Rng, SeedableRng};
+use sowbell::planning::CropId;
+
+use crate::filled::fill;
+use crate::platform::{FakePlatform, Fault};
+use crate::process::{Program, Running};
+
+use club::{CROPS, Club, Owed, Says};
+use database::Database;
+use repeats::{MOST_UNDER_WAY, Repeats, World};
+use trouble::{Moment, Trouble};
+
+/// How often the program is killed in all tests together, unless `SOWBELL_KILLS` says otherwise.
+const KILLS: usize = 40;
+
+/// How much the bot may owe before the members wait for it.
+const PATIENCE: usize = 250;
+
+/// How long everything may take to be delivered in the end.
+const AT_LAST: Duration = Duration::from_secs(40);
+
+/// The id of the first update.
+const FIRST_UPDATE: i64 = 1000;
+
+/// Within this the program must have stopped when it is told to.
+const STOPPING: Duration = Duration::from_secs(10);
+
+fn number(variable: &str) -> Option<u64> {
+    std::env::var(variable).ok()?.parse().ok()
+}
+
+fn kills() -> usize {
+    number("SOWBELL_KILLS").and_then(|kills| usize::try_from(kills).ok()).unwrap_or(KILLS)
+}
+
+fn seed() -> u64 {
+    let seed = number("SOWBELL_SEED").unwrap_or_else(rand::random);
+    eprintln!("SOWBELL_SEED={seed}");
+    seed
+}
+
+fn at(text: &str) -> DateTime<Utc> {
+    text.parse().expect("an instant")
+}
+
+/// The platform, the program on its one database, and when it was started.
+struct Scene {
+    platform: FakePlatform,
+    program: Program,
+    starts: Vec<Instant>,
+    _folder: tempfile::TempDir,
+}
+
+impl Scene {
+    async fn set(clock: &str) -> Self {
+        let platform = FakePlatform::start().await;
+        platform.set_next_update_id(FIRST_UPDATE);
+        let folder = tempfile::tempdir().expect("a folder");
+        let program = Program::new(&platform, folder.path()).clock_from(at(clock));
+        Self { platform, program, starts: Vec::new(), _folder: folder }
+    }
+
+    fn start(&mut self) -> Running {
+        self.starts.push(Instant::now());
+        self.program.start()
+    }
+
+    /// How many messages the chats got that the bot owed them.
+    fn sent(&self) -> usize {
+        self.platform.read().sent().len()
+    }
+
+    /// Waits until nothing is left to be read, and nothing to be sent.
+    async fn until_done(&self, running: &mut Running) {
+        let began = Instant::now();
+        loop {
+            assert_eq!(running.ended(), None, "it ended by itself:\n{}", self.log());
+            let read = self.platform.read().pending_updates() == 0;
+            if read && Database::open(&self.program.database_url()).await.waiting().await == 0 {
+                break;
+            }
+            assert!(began.elapsed() < AT_LAST, "it is not done in time:\n{}", self.log());
+            tokio::time::sleep(Duration::from_millis(20)).await;
+        }
+    }
+
+    /// The last lines of the program's log.
+    fn log(&self) -> String {
+        let log = self.program.log();
+        let lines: Vec<&str> = log.lines().collect();
+        lines[lines.len().saturating_sub(20)..].join("\n")
+    }
+
+    fn check_log(&self) {
+        let log = self.program.log();
+        for bad in ["panicked", "passed over", "cannot be read", "could not be kept"] {
+            assert!(!log.contains(bad), "the log speaks of {bad:?}:\n{}", self.log());
+        }
+        assert_eq!(self.platform.violations(), [String::new(); 0]);
+    }
+
+    fn world(&self, trouble: &Trouble) -> World {
+        World::new(&self.platform, &self.starts, trouble.lost_answers())
+    }
+}
+
+/// Each chat got all it was owed, in order; gives what came twice.
+fn check_chats(scene: &Scene, world: &World, chats: &[(i64, Vec<Owed>)]) -> Repeats {
+    let mut repeats = Repeats::default();
+    let mut wrong = Vec::new();
+    for (chat, owed) in chats {
+        wrong.extend(repeats.of_chat(&scene.platform, *chat, owed, world).err());
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    for (life, count) in &repeats.over_kills {
+        assert!(
+            *count <= MOST_UNDER_WAY,
+            "{count} messages of life {life} came again, where at most {MOST_UNDER_WAY} are under way"
+        );
+    }
+    repeats
+}
+
+/// How many updates the bot was told; it has confirmed them all.
+fn told_and_confirmed(scene: &Scene, club: &Club) -> usize {
+    let state = scene.platform.read();
+    assert_eq!(state.pending_updates(), 0);
+    let confirmed = state.confirmed_offset().unwrap_or(0);
+    assert_eq!(Some(confirmed - 1), club.last_update, "not all updates are confirmed");
+    usize::try_from(confirmed - FIRST_UPDATE).expect("ids count up")
+}
+
+#[tokio::test]
+async fn killed_while_members_write_and_press() {
+    let seed = seed();
+    let kills = kills() * 3 / 4;
+    let mut scene = Scene::set("2026-04-20T12:00:00Z").await;
+    let mut club = Club::gather(&scene.platform, 30);
+    let trouble = Trouble::with(&scene.platform, seed, 0.04);
+    let mut moments = StdRng::seed_from_u64(seed ^ 1);
+    let mut chance = StdRng::seed_from_u64(seed ^ 2);
+    for _ in 0..kills {
+        let moment = Moment::any(&mut moments);
+        for _ in 0..chance.random_range(0..40) {
+            club.acts(&scene.platform, &mut chance);
+        }
+        let until = trouble.until(moment);
+        tokio::pin!(until);
+        let running = scene.start();
+        loop {
+            let pause = Duration::from_millis(chance.random_range(0..8));
+            tokio::select! {
+                () = &mut until => break,
+                () = tokio::time::sleep(pause) => {
+                    if club.owed() < scene.sent() + PATIENCE {
+                        club.acts(&scene.platform, &mut chance);
+                    }
+                }
+            }
+        }
+        running.kill();
+    }
+    scene.platform.behave();
+    let mut running = scene.start();
+    scene.until_done(&mut running).await;
+    for member in 0..club.members.len() {
+        club.asks_for_list(&scene.platform, member);
+    }
+    scene.until_done(&mut running).await;
+    running.stop_within(STOPPING).await;
+
+    let world = scene.world(&trouble);
+    let chats: Vec<_> = club.chats.iter().map(|chat| (chat.id, chat.owed.clone())).collect();
+    let repeats = check_chats(&scene, &world, &chats);
+    scene.check_log();
+
+    let told = told_and_confirmed(&scene, &club);
+    let database = Database::open(&scene.program.database_url()).await;
+    assert_eq!(database.seen_updates().await, told, "updates taken in");
+    for member in &club.members {
+        let list: Vec<&str> = member.list.iter().map(|crop| crop.id).collect();
+        assert_eq!(database.crops_of(member.user).await, list, "the list of {}", member.user);
+    }
+    // Each answer was decided once: as many rows as answers, however often they were sent.
+    for (chat, owed) in &chats {
+        assert_eq!(database.messages_to(*chat).await, owed.len(), "decided for chat {chat}");
+    }
+    assert_eq!(database.press_answers().await, club.presses.len());
+    let answers = scene.platform.callback_answers();
+    for press in &club.presses {
+        let answered = answers.iter().any(|answer| answer.query_id == *press);
+        assert!(answered || database.expired_press(press).await, "press {press} got no answer");
+    }
+    eprintln!(
+        "{told} updates, {} answers and {} presses over {kills} kills; {} came twice ({} over kills)",
+        club.owed(),
+        club.presses.len(),
+        repeats.count(),
+        repeats.over_kills.values().sum::<usize>(),
+    );
+}
