@@ -12,7 +12,7 @@ impl Outbox for Store {
         except_chats: &[i64],
         limit: usize,
     ) -> Result<Vec<Queued>, StoreError> {
-        Self::waiting(self, now, except_chats, limit).await
+        self.take_up(now, except_chats, limit).await
     }
 
     async fn settle_many(

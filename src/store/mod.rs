@@ -16,6 +16,7 @@ mod pruning;
 mod queue;
 mod rows;
 mod schedule;
+mod sending;
 mod settling;
 #[cfg(test)]
 mod tests;

@@ -8,7 +8,7 @@ use sqlx::sqlite::{
     SqliteConnectOptions, SqliteJournalMode, SqlitePool, SqlitePoolOptions, SqliteSynchronous,
 };
 
-use super::{Result, Store, StoreError, Work};
+use super::{Result, Store, StoreError, Work, sending};
 
 static MIGRATIONS: sqlx::migrate::Migrator = sqlx::migrate!("migrations/sqlite");
 
@@ -77,13 +77,16 @@ async fn open_writer(options: &SqliteConnectOptions) -> Result<SqlitePool> {
         .clone()
         .create_if_missing(true)
         .journal_mode(SqliteJournalMode::Wal)
+        // What is remembered for a while only needs no file.
+        .pragma("temp_store", "MEMORY")
         // With a write-ahead log only FULL survives a power cut; NORMAL may lose the last commits.
         .synchronous(SqliteSynchronous::Full);
     // Turning the log on needs the file alone and does not wait for others by itself; two
     // processes that make the same file meet here.
     let mut tries = 0;
     loop {
-        match steady_pool(1).connect_with(options.clone()).await {
+        let pool = steady_pool(1).after_connect(|conn, _| Box::pin(sending::prepare(conn)));
+        match pool.connect_with(options.clone()).await {
             Err(error) if has_code(&error, 5) && tries < 50 => {
                 tries += 1;
                 tokio::time::sleep(BUSY / 50).await;

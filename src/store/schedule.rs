@@ -7,6 +7,7 @@ use sqlx::sqlite::SqliteRow;
 use super::Result;
 use super::facts::{current_club, inheritors};
 use super::rows::{self, Kept, Named};
+use super::sending::made_untrue;
 use crate::club::{ClubId, Member, MemberId, Settings};
 
 /// What a change touches of a member's mornings.
@@ -83,7 +84,8 @@ pub(super) async fn set_next(
 
 /// Ends the reminders of a member that still wait; whether one of them was still worth sending.
 ///
-/// They give up their place of the day, so that another can be made for it.
+/// They give up their place of the day, so that another can be made for it. One that is under way
+/// may be read already, and stays.
 pub(super) async fn cancel_reminders(
     conn: &mut SqliteConnection,
     member: MemberId,
@@ -91,9 +93,11 @@ pub(super) async fn cancel_reminders(
     why: &str,
     now: DateTime<Utc>,
 ) -> Result<bool> {
+    made_untrue(conn, member).await?;
     let waiting = sqlx::query(
         "SELECT id, member_id, local_date, named, expires_at FROM outgoing \
-         WHERE member_id = $1 AND kind IS NOT NULL AND outcome IS NULL ORDER BY id DESC",
+         WHERE member_id = $1 AND kind IS NOT NULL AND outcome IS NULL \
+         AND id NOT IN (SELECT id FROM under_way) ORDER BY id DESC",
     )
     .bind(member)
     .fetch_all(&mut *conn)

@@ -8,6 +8,7 @@ use super::changes::set_reachable;
 use super::groups::move_chat;
 use super::queue::end;
 use super::schedule::take_back_naming;
+use super::sending::came_back;
 use super::{Result, SendEnd, Store, Work};
 use crate::club::MemberId;
 
@@ -32,6 +33,7 @@ impl Store {
         let mut work = self.begin().await?;
         for (id, how) in ends {
             settle(&mut work.transaction, *id, how, now).await?;
+            came_back(&mut work.transaction, *id, now).await?;
         }
         work.commit().await
     }
@@ -63,7 +65,8 @@ impl Work {
     /// # Errors
     /// [`super::StoreError::Database`] and [`super::StoreError::Corrupt`].
     pub async fn settle(&mut self, id: i64, how: &SendEnd, now: DateTime<Utc>) -> Result<()> {
-        settle(&mut self.transaction, id, how, now).await
+        settle(&mut self.transaction, id, how, now).await?;
+        came_back(&mut self.transaction, id, now).await
     }
 }
 

@@ -65,6 +65,47 @@ async fn a_change_cancels_the_reminder_that_waits_and_the_morning_is_made_again(
 }
 
 #[tokio::test]
+async fn a_reminder_that_is_under_way_is_taken_back_only_when_it_was_not_sent() {
+    let now = at("2026-04-10T07:00:05Z");
+    let tomorrow = at("2026-04-11T07:00:00Z");
+    let sent = SendEnd::Sent { message: Some(2) };
+    let limited = SendEnd::Retry { at: now, counts: false, why: "told to wait".to_owned() };
+    for (end, outcome, next) in [(sent, "sent", tomorrow), (limited, "cancelled", now)] {
+        let bench = bench().await;
+        let (member, row) = waiting_reminder(&bench).await;
+        let up = bench.store.take_up(now, &[], 9).await.unwrap();
+        assert_eq!(up.iter().map(|queued| queued.id).collect::<Vec<_>>(), [row]);
+        // The member has read it already and says that the peas are sown.
+        let sown = Change::DropCrops(vec![CropId::new("pea")]);
+        bench.keep(&private(7), &[sown], now).await.unwrap();
+        assert_eq!(bench.outcome(row).await, None);
+        assert_eq!(bench.next_reminder(member).await, Some(tomorrow));
+        bench.store.settle(row, &end, now).await.unwrap();
+        assert_eq!(bench.outcome(row).await.as_deref(), Some(outcome));
+        assert_eq!(bench.next_reminder(member).await, Some(next), "{outcome}");
+    }
+}
+
+#[tokio::test]
+async fn a_reminder_that_was_taken_back_is_not_taken_up() {
+    let bench = bench().await;
+    let (_, row) = waiting_reminder(&bench).await;
+    let now = at("2026-04-10T07:00:05Z");
+    let mut work = bench.store.begin().await.unwrap();
+    let taking_up = {
+        let store = bench.store.clone();
+        tokio::spawn(async move { store.take_up(now, &[], 9).await })
+    };
+    let change = Change::MemberFrost(Some(Frost::Free));
+    let facts = work.facts(&private(7), None, now).await.unwrap();
+    work.apply(&facts, &private(7), &change, now).await.unwrap();
+    tokio::task::yield_now().await;
+    work.commit().await.unwrap();
+    assert_eq!(taking_up.await.unwrap().unwrap(), []);
+    assert_eq!(bench.outcome(row).await.as_deref(), Some("cancelled"));
+}
+
+#[tokio::test]
 async fn what_changes_nothing_cancels_nothing() {
     let bench = bench().await;
     let (member, row) = waiting_reminder(&bench).await;
