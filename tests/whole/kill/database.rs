@@ -29,19 +29,33 @@ impl Database {
         self.count("SELECT COUNT(*) FROM seen_updates WHERE $1 = 0", 0).await
     }
 
-    /// How many messages were ever queued for a chat, edits left out.
+    /// How many messages were queued for a chat and not taken back, edits left out; they are sent.
     pub async fn messages_to(&self, chat: i64) -> usize {
         let what = "SELECT COUNT(*) FROM outgoing WHERE chat = $1 AND outcome = 'sent' \
                     AND json_extract(payload, '$.say') IS NOT NULL";
         let sent = self.count(what, chat).await;
-        let what = "SELECT COUNT(*) FROM outgoing WHERE chat = $1 AND outcome <> 'sent'";
+        let what = "SELECT COUNT(*) FROM outgoing WHERE chat = $1 \
+                    AND outcome NOT IN ('sent', 'cancelled')";
         assert_eq!(self.count(what, chat).await, 0, "not all messages to {chat} were sent");
         sent
+    }
+
+    /// How many reminders of a chat were taken back because a change made them untrue.
+    pub async fn cancelled_to(&self, chat: i64) -> usize {
+        self.count("SELECT COUNT(*) FROM outgoing WHERE chat = $1 AND outcome = 'cancelled'", chat)
+            .await
     }
 
     /// How many answers to presses were ever queued.
     pub async fn press_answers(&self) -> usize {
         self.count("SELECT COUNT(*) FROM outgoing WHERE chat IS NULL AND $1 = 0", 0).await
+    }
+
+    /// How many jobs a member has marked as done.
+    pub async fn jobs_done_by(&self, user: i64) -> usize {
+        let what = "SELECT COUNT(*) FROM job_marks j JOIN members m ON m.id = j.member_id \
+                    WHERE m.user_id = $1 AND j.mark = 'done'";
+        self.count(what, user).await
     }
 
     /// Whether the answer to this press came too late to be sent.

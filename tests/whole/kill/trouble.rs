@@ -45,6 +45,18 @@ impl Moment {
     }
 }
 
+impl Moment {
+    /// A moment while reminders are made and sent.
+    pub fn of_a_morning(chance: &mut StdRng) -> Self {
+        if chance.random_bool(0.3) {
+            return Self::After(Duration::from_millis(chance.random_range(50..400)));
+        }
+        let nth = chance.random_range(1..=30);
+        let then = Duration::from_micros(chance.random_range(0..15_000));
+        Self::Request { method: "sendMessage", nth, then }
+    }
+}
+
 /// The request at which the next kill is due: its method, and how many more of it.
 type Trap = Option<(&'static str, u32)>;
 
