@@ -151,16 +151,25 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
+    // A sentence that does what a command does says what it is about, whatever was awaited.
+    if let Some((request, rest)) = desk.tongue.sentences.read(text) {
+        if desk.facts.expected.is_some() {
+            desk.change(Change::Expect(None));
+        }
+        match request {
+            // Its own words tell which date is which, so all of it is read.
+            Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
+            Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
+            _ => run(desk, request, rest),
+        }
+        return;
+    }
     if let Some(expected) = desk.facts.expected.clone()
         && expected_came(desk, &expected, text)
     {
         return;
     }
-    let sentence = desk.tongue.sentences.read(text);
-    match sentence {
-        Some((request, rest)) => run(desk, request, rest),
-        None => question_talk::asked(desk, text),
-    }
+    question_talk::asked(desk, text);
 }
 
 /// Takes the text as what the bot was waiting to hear; `false` where it is something else.

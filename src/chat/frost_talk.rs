@@ -252,6 +252,11 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
 /// Keeps the hot and the wet months of a garden without frost, as they were written.
 pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
     const LONGEST: usize = 200;
+    // Frost dates after all.
+    let reading = read_frost(text, desk.tongue.understanding.phrases());
+    if matches!(reading, FrostReading::Dates { .. }) {
+        return frost_came(desk, Topic::Mine, text);
+    }
     // A question is a question, even while months are awaited.
     let understood = desk.tongue.understanding.understand(text, desk.today);
     if understood.intent != Intent::Unknown {

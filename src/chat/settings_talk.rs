@@ -180,7 +180,9 @@ fn hour_words(desk: &Desk<'_>, key: &str) -> String {
 
 /// Takes a text as a time of day; `false` where it is none.
 pub(super) fn hour_came(desk: &mut Desk<'_>, text: &str) -> bool {
-    match text.parse::<ReminderTime>() {
+    // "at 8", "um 8": a word before the time says nothing more.
+    let behind_a_word = || text.trim().split_once(' ').map_or("", |(_, rest)| rest);
+    match text.parse::<ReminderTime>().or_else(|_| behind_a_word().parse()) {
         Ok(time) => {
             set_hour(desk, time);
             true

@@ -312,19 +312,14 @@ impl Telling<'_> {
         if matches!(verdict, Verdict::TooLate | Verdict::Late) {
             return None;
         }
-        Some(match (frost.basis(), season.trusted) {
-            (Basis::Trusted, Some(trusted)) => {
-                voice.say("counted-trusted", &args().text("frost", self.date(trusted)))
-            }
-            _ => {
-                let args = args().text("frost", self.date(season.last_frost));
-                if self.assessment.step == Step::PlantOut && self.crop.frost_kills() {
-                    let args = args.text("risk", self.date(season.ten_percent));
-                    voice.say("counted-average-at-risk", &args)
-                } else {
-                    voice.say("counted-average", &args)
-                }
-            }
+        if let (Basis::Trusted, Some(trusted)) = (frost.basis(), season.trusted) {
+            return Some(voice.say("counted-trusted", &args().text("frost", self.date(trusted))));
+        }
+        let args = args().text("frost", self.date(season.last_frost));
+        Some(if self.assessment.step == Step::PlantOut && self.crop.frost_kills() {
+            voice.say("counted-average-at-risk", &args.text("risk", self.date(season.ten_percent)))
+        } else {
+            voice.say("counted-average", &args)
         })
     }
 

@@ -97,7 +97,7 @@ impl Spelling {
     pub fn offered(&self, written: &str) -> Vec<CropId> {
         let letters = written.chars().count();
         // A third of the letters may differ: enough to recognise a name, too loose to decide.
-        let mut near = self.within(written, letters.div_ceil(3).min(3), |_| true);
+        let mut near = self.within(written, (letters / 3).clamp(1, 3), |_| true);
         near.sort_by(|(a, name), (b, other)| (a, &name.crops).cmp(&(b, &other.crops)));
         let mut crops: Vec<CropId> = Vec::new();
         for crop in near.into_iter().flat_map(|(_, name)| &name.crops) {
