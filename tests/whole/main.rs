@@ -13,3 +13,4 @@ mod harness;
 mod mornings;
 mod platform;
 mod private;
+mod trouble;
