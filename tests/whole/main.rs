@@ -7,6 +7,7 @@
     reason = "a test stops at the first thing that is wrong"
 )]
 
+mod binary;
 mod coordinator;
 mod group;
 mod harness;
