@@ -7,6 +7,7 @@
     reason = "a test stops at the first thing that is wrong"
 )]
 
+mod binary;
 mod coordinator;
 mod filled;
 mod group;
@@ -16,3 +17,4 @@ mod mornings;
 mod platform;
 mod private;
 mod process;
+mod trouble;
