@@ -131,7 +131,7 @@ impl Scene {
         for bad in ["panicked", "passed over", "cannot be read", "could not be kept"] {
             assert!(!log.contains(bad), "the log speaks of {bad:?}:\n{}", self.log());
         }
-        assert_eq!(self.platform.violations(), [String::new(); 0]);
+        assert_eq!(self.platform.violations(), Vec::<String>::new());
     }
 
     fn world(&self, trouble: &Trouble) -> World {

@@ -2,7 +2,6 @@
 
 #![expect(
     clippy::expect_used,
-    clippy::indexing_slicing,
     clippy::panic,
     reason = "a test stops at the first thing that is wrong"
 )]
