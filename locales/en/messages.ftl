@@ -245,7 +245,7 @@ caution-dusty-compost = Care: moisten dusty compost before you handle it, don't 
 ## Words and names
 
 which-crop = “{ $word }” can mean { $crops }. Which do you mean?
-which-or-outside = By “{ $word }” I understand { $crop }. Do you mean { $outside }? I have no dates for that.
+which-or-outside = “{ $word }” can mean two plants. Do you mean { $outside }? I have no dates for that; this is for the other one.
 which-or-outside-ask = “{ $word }”: do you mean { $crop }? I have no dates for { $outside }.
 unknown-crop = I don't know “{ $written }”. Try its everyday name, such as “tomato”.
 unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?

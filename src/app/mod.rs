@@ -13,4 +13,4 @@ pub use limits::{Limits, SendLimits};
 pub use mornings::morning;
 pub use platform::{Delivery, Platform};
 pub use sender::{Outbox, Sender, SenderStep, run_sender};
-pub use take_in::{App, Update};
+pub use take_in::{App, Decide, Update};

@@ -25,6 +25,9 @@ pub struct Update {
     pub incoming: Option<Incoming>,
 }
 
+/// Decides what a message leads to; [`decide`] is the one of this program.
+pub type Decide = fn(&Knowledge, &Incoming, &Facts) -> Outcome;
+
 /// The path that both faces share.
 #[derive(Clone)]
 pub struct App {
@@ -36,6 +39,7 @@ pub struct App {
     pub queued: Arc<Notify>,
     /// Woken when a reminder time may have changed.
     pub mornings_changed: Arc<Notify>,
+    decide: Decide,
 }
 
 /// Why one update was passed over.
@@ -52,7 +56,13 @@ impl App {
     #[must_use]
     pub fn new(store: Store, knowledge: Arc<Knowledge>) -> Self {
         let (queued, mornings_changed) = (Arc::new(Notify::new()), Arc::new(Notify::new()));
-        Self { store, knowledge, queued, mornings_changed }
+        Self { store, knowledge, queued, mornings_changed, decide }
+    }
+
+    /// The same app with another way to decide.
+    #[must_use]
+    pub fn deciding_by(self, decide: Decide) -> Self {
+        Self { decide, ..self }
     }
 
     /// Takes in updates in their order, in one transaction: when this returns, each is kept with
@@ -142,7 +152,7 @@ impl App {
 
     /// Decides, and turns a panic into an error: it harms no other chat.
     fn decide(&self, incoming: &Incoming, facts: &Facts) -> Result<Outcome, PassedOver> {
-        catch_unwind(AssertUnwindSafe(|| decide(&self.knowledge, incoming, facts)))
+        catch_unwind(AssertUnwindSafe(|| (self.decide)(&self.knowledge, incoming, facts)))
             .map_err(|panic| PassedOver::Panicked(panic_text(panic.as_ref())))
     }
 

@@ -266,10 +266,9 @@ impl Asked<'_> {
                     word.means.iter().map(|id| self.speech.crops(id).to_owned()).collect();
                 let args = args().text("word", &word.word);
                 match (&word.outside, names.len()) {
-                    (Some(outside), _) => voice.say(
-                        "which-or-outside",
-                        &args.text("crop", voice.list_or(&names)).text("outside", outside),
-                    ),
+                    (Some(outside), _) => {
+                        voice.say("which-or-outside", &args.text("outside", outside))
+                    }
                     (None, _) => {
                         voice.say("which-crop", &args.text("crops", voice.list_or(&names)))
                     }

@@ -149,6 +149,10 @@ pub fn best_ways(crop: &Crop, garden: Garden, on: NaiveDate) -> Vec<Assessment> 
 fn prefers_second(crop: &Crop, first: &Assessment, second: &Assessment) -> bool {
     let (Some(a), Some(b)) = (first.verdict(), second.verdict()) else { return false };
     match (a.workable(), b.workable()) {
+        // Once the ground is ready, a late start gains nothing from a tray.
+        (true, true) if second.step == Step::SowOutdoors => {
+            a == Verdict::Late && in_good_soil(second)
+        }
         (true, true) => a == Verdict::Late && b == Verdict::OnTime,
         (true, false) => false,
         // A plant that resents being moved is better waited for than begun in a tray.
@@ -169,6 +173,11 @@ fn prefers_second(crop: &Crop, first: &Assessment, second: &Assessment) -> bool 
     }
 }
 
+/// Whether sowing in place works and its good days have begun.
+fn in_good_soil(outdoors: &Assessment) -> bool {
+    matches!(outdoors.verdict(), Some(Verdict::OnTime | Verdict::Late))
+}
+
 /// Fills in, on the assessment of sowing indoors, how sowing in place compares.
 fn weigh_ways(crop: &Crop, indoors: &mut Assessment, outdoors: &Assessment) {
     let Some(verdict) = indoors.verdict() else { return };
@@ -176,12 +185,10 @@ fn weigh_ways(crop: &Crop, indoors: &mut Assessment, outdoors: &Assessment) {
     let in_place_later = in_place_now || outdoors.verdict() == Some(Verdict::TooEarly);
     indoors.better_outdoors = match crop.ways.first() {
         Some(Way::Outdoors) => in_place_later,
-        _ => {
-            matches!(verdict, Verdict::Late | Verdict::TooLate)
-                && outdoors.verdict() == Some(Verdict::OnTime)
-        }
+        _ => matches!(verdict, Verdict::Late | Verdict::TooLate) && in_good_soil(outdoors),
     };
-    indoors.both = crop.hedge && verdict.workable() && in_place_later && !indoors.better_outdoors;
+    let later = outdoors.verdict() == Some(Verdict::TooEarly);
+    indoors.both = crop.hedge && verdict.workable() && later && !indoors.better_outdoors;
 }
 
 fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Assessment {

@@ -30,7 +30,7 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     ");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club frost 05-15 10-05").await), @r"
     Noted for the club: last frost around May 15, first frost around October 5. That is a season of 143 days. Members with dates of their own keep them.
-    Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+    Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
     [They are averages] [I trust them]
     [Undo]
     ");
@@ -183,7 +183,7 @@ async fn a_question_for_the_clubs_dates_is_the_administrators_to_answer() {
     let his = club.replies(&ash, &question, "05-15 10-05");
     insta::assert_snapshot!(shown(&club.answer_to(his).await), @r"
     Noted for the club: last frost around May 15, first frost around October 5. That is a season of 143 days. Members with dates of their own keep them.
-    Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+    Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
     [They are averages] [I trust them]
     [Undo]
     ");

@@ -47,7 +47,7 @@ async fn the_bot_greets_once_and_its_button_leads_a_member_into_the_club() {
 
     You are with Hillside Growers.
 
-    I count with last frost around May 15, first frost around October 5. /frost changes that for your garden.
+    I reckon with last frost around May 15, first frost around October 5. /frost changes that for your garden.
 
     Which time zone are you in? Send a city, like this: /zone Denver. Until then I use UTC.
     [Time zone]

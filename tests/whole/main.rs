@@ -2,11 +2,11 @@
 
 #![expect(
     clippy::expect_used,
-    clippy::indexing_slicing,
     clippy::panic,
     reason = "a test stops at the first thing that is wrong"
 )]
 
+mod binary;
 mod coordinator;
 mod filled;
 mod group;
@@ -16,3 +16,4 @@ mod mornings;
 mod platform;
 mod private;
 mod process;
+mod trouble;

@@ -31,7 +31,7 @@ mod frost {
             insta::allow_duplicates! {
                 insta::assert_snapshot!(shown(&answer), @r"
                 Noted for your garden: last frost around May 15, first frost around October 5. That is a season of 143 days.
-                Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+                Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
                 [They are averages] [I trust them]
                 [Undo]
                 ");
@@ -88,18 +88,18 @@ mod frost {
         ");
         insta::assert_snapshot!(shown(&fern.asks("October 5").await), @r"
         Noted for your garden: last frost around May 15, first frost around October 5. That is a season of 143 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         [They are averages] [I trust them]
         [Undo]
         ");
         // From now on a date alone changes that one.
         insta::assert_snapshot!(fern.asks("/frost May 20").await.text, @r"
         Noted for your garden: last frost around May 20, first frost around October 5. That is a season of 138 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
         insta::assert_snapshot!(fern.asks("/frost first frost September 28").await.text, @r"
         Noted for your garden: last frost around May 20, first frost around September 28. That is a season of 131 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
         let moss = world.member("Moss").await;
         insta::assert_snapshot!(moss.asks("/frost first frost October 5").await.text, @r"
@@ -109,7 +109,7 @@ mod frost {
         moss.asks("/frost May 15").await;
         insta::assert_snapshot!(moss.asks("May 10, September 30").await.text, @r"
         Noted for your garden: last frost around May 10, first frost around September 30. That is a season of 143 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
     }
 
@@ -170,7 +170,7 @@ mod frost {
         ");
         insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @r"
         Frost dates don't decide when to start cucumbers in your garden: it has no frost.
-        Heat and the wet months decide there. Tell me yours with /frost none, and ask your local extension service for its planting dates.
+        Heat and the wet months decide there; your local extension service has planting dates for your area.
         ");
         insta::assert_snapshot!(fern.asks("/now").await.text, @r"
         Your garden has no frost, so frost dates don't say what to start now. Heat and the wet months decide; your local extension service has planting dates for your area.
@@ -184,7 +184,7 @@ mod frost {
         insta::assert_snapshot!(fern.asks("/frost 10-15 04-20").await.text, @r"
         Noted for your garden: last frost around October 15, first frost around April 20. That is a season of 187 days.
         It runs over the new year, as in the southern hemisphere.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
         insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @r"
         A little early to sow cucumbers indoors, but it can work.
@@ -232,7 +232,7 @@ mod crops {
         ");
         insta::assert_snapshot!(shown(&fern.asks("leeks").await), @r"
         On your list: leek.
-        You can sow leeks indoors now, good until April 23.
+        You can still sow leeks indoors: late, but worth it until April 23.
         [Undo]
         ");
     }
@@ -329,8 +329,8 @@ mod crops {
         insta::assert_snapshot!(shown(&first), @r"
         You grow 26 crops:
         • tomato: sow tomatoes indoors now, good until April 10
-        • pepper: sow peppers indoors now, good until May 9
-        • eggplant: sow eggplants indoors now, good until May 1
+        • pepper: sow peppers indoors now, late, but worth it until May 9
+        • eggplant: sow eggplants indoors now, late, but worth it until May 1
         • cucumber: sow cucumbers indoors from April 17
         • summer squash: sow summer squash indoors now, good until May 1
         • pumpkin: sow pumpkins indoors from April 17
@@ -350,9 +350,9 @@ mod crops {
         insta::assert_snapshot!(shown(&third), @r"
         You grow 26 crops:
         • onion: harden off onions now, good until April 24
-        • leek: sow leeks indoors now, good until April 23
-        • celery: sow celery indoors now, good until April 21
-        • parsley: sow parsley indoors now, good until June 25
+        • leek: sow leeks indoors now, late, but worth it until April 23
+        • celery: sow celery indoors now, late, but worth it until April 21
+        • parsley: sow parsley indoors now, late, but worth it until June 25
         • sunflower: sow sunflowers in the ground from May 15
         • bush bean: sow bush beans in the ground from May 15
         Page 3 of 3
@@ -386,7 +386,7 @@ mod crops {
         fern.asks("/grow").await;
         insta::assert_snapshot!(fern.asks("dragonfruit, leeks").await.text, @r"
         On your list: leek.
-        You can sow leeks indoors now, good until April 23.
+        You can still sow leeks indoors: late, but worth it until April 23.
         I don't know “dragonfruit”. Try its everyday name, such as “tomato”.
         ");
     }
@@ -407,7 +407,7 @@ mod crops {
         ");
         insta::assert_snapshot!(fern.asks("May 15 and October 5").await.text, @r"
         Noted for your garden: last frost around May 15, first frost around October 5. That is a season of 143 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
     }
 }
@@ -549,7 +549,7 @@ mod questions {
         ");
         insta::assert_snapshot!(fern.asks("May 15 and October 5").await.text, @r"
         Noted for your garden: last frost around May 15, first frost around October 5. That is a season of 143 days.
-        Are these averages, when one year in two still freezes later? Or dates you trust, when about one in ten does?
+        Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
         // What needs no dates is answered without them.
         let moss = world.member("Moss").await;
@@ -575,10 +575,10 @@ mod questions {
         let which = fern.last();
         fern.presses_under(&which, "marigolds").await;
         insta::assert_snapshot!(shown(&fern.last()), @r"
-        Late, but still worth it: sow marigolds indoors soon.
+        Late, but still worth it: sow marigolds indoors on May 1.
         The best days ended on April 10. Expect about 3 weeks less of bloom.
         Last day worth it: June 29.
-        [Remind me of marigold]
+        [Remind me of marigolds]
         ");
         fern.asks("when do I sow marigolds?").await;
         insta::assert_snapshot!(shown(&fern.asks("calendula").await), @r"
@@ -587,7 +587,7 @@ mod questions {
         • Sow calendulas indoors: March 13–27; worth it until June 26
         • Harden off calendulas: April 17 to May 8; worth it until July 17
         • Set out calendulas: May 1–15; worth it until July 24
-        [Remind me of calendula]
+        [Remind me of calendulas]
         ");
     }
 
@@ -596,11 +596,11 @@ mod questions {
         let world = World::start(SPRING).await;
         let fern = gardener(&world).await;
         insta::assert_snapshot!(shown(&fern.asks("can I start tomatoes now?").await), @r"
-        Yes, sow tomatoes indoors today.
+        Go ahead: sow tomatoes indoors today.
         Sown today, the plants are 6 weeks old when they can go out, around May 22; 6–8 weeks is best. Your average last frost is around May 15.
         Good until April 10, and worth it until May 9.
         ¼–½ inch deep, soil around 65–85 °F; up in 6–8 days.
-        [Remind me of tomato]
+        [Remind me of tomatoes]
         ");
         fern.presses("Remind me").await;
         insta::assert_snapshot!(shown(&fern.last()), @r"
@@ -623,7 +623,7 @@ mod questions {
         Friday, April 10, from your list:
         1. Sow tomatoes indoors: today is the last good day.
         2. Sow peas in the ground: good until May 1.
-        3. Sow cucumbers indoors: early, with care; best from April 17.
+        3. Sow cucumbers indoors: early but workable with care, best from April 17.
         [1 done] [later] [skip]
         [2 done] [later] [skip]
         [3 done] [later] [skip]
@@ -655,6 +655,8 @@ mod questions {
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
         /settings – all of it at a glance
+
+        To stop reminders, take your crops off with /drop all.
         ");
         insta::assert_snapshot!(fern.asks("/ask").await.text, @r"
         I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
@@ -665,7 +667,7 @@ mod questions {
 
         That invitation is no longer valid; press the button in your club's group again.
 
-        I count with last frost around May 15, first frost around October 5. /frost changes that for your garden.
+        I reckon with last frost around May 15, first frost around October 5. /frost changes that for your garden.
 
         Which time zone are you in? Send a city, like this: /zone Denver. Until then I use UTC.
         ");

@@ -71,17 +71,20 @@ impl Person {
         self.notice(&pressed.query_id).await
     }
 
+    /// Presses a button under a message so old that the platform does not tell what it said.
+    pub async fn presses_on_old(&self, message: &Message, data: &str) -> Option<String> {
+        let pressed =
+            self.platform.press_on_old_message(self.id, message.chat, message.message_id, data);
+        self.notice(&pressed.query_id).await
+    }
+
     /// Waits for the answer to a press, and for all that follows.
     pub async fn notice(&self, query: &str) -> Option<String> {
-        let notice = self
-            .platform
-            .wait_for("the answer to a press", |state| {
-                let mut answers = state.callback_answers().iter();
-                answers.find(|answer| answer.query_id == query).map(|answer| answer.text.clone())
-            })
-            .await;
         self.eye.quiet().await;
-        notice
+        let mut answers = self.platform.callback_answers();
+        answers.retain(|answer| answer.query_id == query);
+        assert_eq!(answers.len(), 1, "a press is answered once: {answers:?}");
+        answers.remove(0).text
     }
 
     pub fn blocks_the_bot(&self) {

@@ -16,13 +16,13 @@ use tokio::task::{JoinHandle, block_in_place};
 
 use super::store::Reader;
 use super::{Club, Hands, Person};
-use crate::platform::FakePlatform;
+use crate::platform::{FakePlatform, State};
 
 /// How long the bot may take to stop, as its keepers are promised.
 const STOPPING: Duration = Duration::from_secs(10);
 
 /// How long a test waits for the bot to have done everything.
-const PATIENCE: Duration = Duration::from_secs(15);
+const PATIENCE: Duration = Duration::from_secs(30);
 
 /// Fast enough that no test waits for the limits; what they are for is tested elsewhere.
 const FAST: SendLimits =
@@ -248,7 +248,8 @@ pub struct Eye {
 impl Eye {
     /// Waits until every update is confirmed and every message sent.
     pub async fn quiet(&self) {
-        self.platform.wait_until_all_confirmed().await;
+        let all_confirmed = |state: &State| (state.pending_updates() == 0).then_some(());
+        self.platform.wait_within(PATIENCE, "all updates to be confirmed", all_confirmed).await;
         let deadline = Instant::now() + PATIENCE;
         while self.reader.waiting().await > 0 {
             let late = Instant::now() > deadline;

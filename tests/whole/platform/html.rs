@@ -25,7 +25,7 @@ pub(crate) fn read_html(html: &str) -> Result<(String, Vec<Value>), String> {
             continue;
         }
         let end = special.find('>').ok_or_else(|| {
-            can_not(format!("Unclosed start tag at byte offset {}", html.len() - special.len()))
+            can_not(&format!("Unclosed start tag at byte offset {}", html.len() - special.len()))
         })?;
         let (tag, left) = special.split_at(end + 1);
         rest = left;
@@ -33,9 +33,9 @@ pub(crate) fn read_html(html: &str) -> Result<(String, Vec<Value>), String> {
         let offset = utf16_len(&text);
         if let Some(name) = tag.strip_prefix('/') {
             let (opened, start, mut entity) =
-                open.pop().ok_or_else(|| can_not(format!("Unexpected end tag \"{name}\"")))?;
+                open.pop().ok_or_else(|| can_not(&format!("Unexpected end tag \"{name}\"")))?;
             if opened != name.trim() {
-                return Err(can_not(format!(
+                return Err(can_not(&format!(
                     "Unmatched end tag, expected \"</{opened}>\", found \"</{name}>\""
                 )));
             }
@@ -51,13 +51,13 @@ pub(crate) fn read_html(html: &str) -> Result<(String, Vec<Value>), String> {
     }
     text.push_str(rest);
     if let Some((name, _, _)) = open.pop() {
-        return Err(can_not(format!("Can't find end tag corresponding to start tag \"{name}\"")));
+        return Err(can_not(&format!("Can't find end tag corresponding to start tag \"{name}\"")));
     }
     entities.sort_by_key(|entity| entity["offset"].as_u64());
     Ok((text, entities))
 }
 
-fn can_not(why: String) -> String {
+fn can_not(why: &str) -> String {
     format!("can't parse entities: {why}")
 }
 
@@ -87,7 +87,7 @@ fn start_tag(tag: &str) -> Result<(String, Value), String> {
                 .unwrap_or_default();
             return Ok((name.to_owned(), json!({ "type": "text_link", "url": url })));
         }
-        _ => return Err(can_not(format!("Unsupported start tag \"{name}\""))),
+        _ => return Err(can_not(&format!("Unsupported start tag \"{name}\""))),
     };
     Ok((name.to_owned(), json!({ "type": kind })))
 }

@@ -9,6 +9,7 @@ use super::state::{State, set};
 
 /// A message in a chat, of the bot or of anybody.
 #[derive(Clone, Debug)]
+#[expect(clippy::struct_field_names, reason = "the names are the platform's")]
 pub struct Message {
     pub chat: i64,
     /// Counted per chat: only chat and id together name a message.

@@ -95,6 +95,10 @@ impl FakePlatform {
     /// # Panics
     ///
     /// When no port can be bound or no thread started: no test can go on.
+    #[expect(
+        clippy::unused_async,
+        reason = "whoever starts it waits for it, as for everything else"
+    )]
     pub async fn start() -> Self {
         let shared =
             Arc::new(Shared { state: Mutex::new(State::new()), changes: watch::Sender::new(0) });

@@ -23,7 +23,7 @@ impl Default for Rates {
             overall: 30,
             overall_within: Duration::from_secs(1),
             per_group: 20,
-            per_group_within: Duration::from_secs(60),
+            per_group_within: Duration::from_mins(1),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! What a test sees of the bot, and how it waits for it.
 
 use std::collections::BTreeMap;
+use std::fmt::Write;
 use std::time::{Duration, Instant};
 
 use super::FakePlatform;
@@ -66,9 +67,9 @@ impl State {
         for call in self.calls.iter().rev().take(8).rev() {
             let answer = call.answer.map_or("no answer".to_owned(), |code| code.to_string());
             let params = serde_json::to_string(&call.params).unwrap_or_default();
-            report.push_str(&format!("\n  {} {params} → {answer}", call.method));
+            let _ = write!(report, "\n  {} {params} → {answer}", call.method);
         }
-        report.push_str(&format!("\n  violations: {:?}", self.violations));
+        let _ = write!(report, "\n  violations: {:?}", self.violations);
         report
     }
 }

@@ -82,7 +82,7 @@ impl FakePlatform {
         self.change(|state| {
             let mut message = state.blank(group, ANONYMOUS_ADMIN);
             message.sender_chat = Some(group);
-            message.text = text.to_owned();
+            text.clone_into(&mut message.text);
             message.entities = entities_of(text);
             message.reply_to = reply_to;
             state.say(message)
@@ -111,7 +111,7 @@ impl FakePlatform {
                 panic!("chat {chat} has no message {message_id} to edit");
             };
             message.replace(|message| {
-                message.text = text.to_owned();
+                text.clone_into(&mut message.text);
                 message.entities = entities_of(text);
             });
             let message = message.clone();
@@ -140,7 +140,7 @@ impl FakePlatform {
                 panic!("the button {:?} tells the bot nothing when pressed", found.text);
             };
             let shown = state.message_json(message);
-            state.press(user, chat, shown, &data)
+            state.press(user, chat, &shown, &data)
         })
     }
 
@@ -152,7 +152,7 @@ impl FakePlatform {
                 panic!("chat {chat} has no message {message_id}");
             };
             let shown = state.message_json(message);
-            state.press(user, chat, shown, data)
+            state.press(user, chat, &shown, data)
         })
     }
 
@@ -168,7 +168,7 @@ impl FakePlatform {
         self.change(|state| {
             let chat_json = state.chat_json(state.chat(chat));
             let shown = json!({ "chat": chat_json, "message_id": message_id, "date": 0 });
-            state.press(user, chat, shown, data)
+            state.press(user, chat, &shown, data)
         })
     }
 
@@ -207,7 +207,7 @@ impl State {
             there.title
         );
         let mut message = self.blank(chat, user);
-        message.text = text.to_owned();
+        text.clone_into(&mut message.text);
         message.entities = entities_of(text);
         message
     }
@@ -280,7 +280,7 @@ impl State {
         answers_bot || addressed
     }
 
-    fn press(&mut self, user: i64, chat: i64, shown: Value, data: &str) -> Pressed {
+    fn press(&mut self, user: i64, chat: i64, shown: &Value, data: &str) -> Pressed {
         let there = self.chat(chat);
         let name = &self.user(user).first_name;
         assert!(
