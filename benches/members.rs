@@ -97,7 +97,7 @@ async fn morning(platform: &FakePlatform, folder: &Path, users: &[(i64, String)]
     let program = Program::new(platform, folder).clock_from(seven - TimeDelta::seconds(3));
     let before = platform.read().sent().len();
     let running = program.start();
-    let limit = Duration::from_secs(60);
+    let limit = Duration::from_mins(1);
     let sent = |state: &State| state.sent().len() - before;
     platform.wait_within(limit, "a reminder", |state| (sent(state) > 0).then_some(())).await;
     println!(
