@@ -88,6 +88,8 @@ impl Sender {
         platform: &impl Platform,
         now: DateTime<Utc>,
     ) -> Result<SenderStep, StoreError> {
+        // From here on, so that what the queue takes counts as time that has passed since `now`.
+        let started = Instant::now();
         self.settle(outbox, now).await?;
         if let Some(until) = self.paused_until.filter(|&until| until > now) {
             return Ok(SenderStep::At(until));
@@ -104,7 +106,6 @@ impl Sender {
             return Ok(rest(now, wake, held.into_values().min()));
         }
 
-        let started = Instant::now();
         let passed = || TimeDelta::from_std(started.elapsed()).unwrap_or(TimeDelta::zero());
         let tries = rows.into_iter().map(|row| async move {
             let delivery = platform.deliver(&row.outgoing).await;
