@@ -15,23 +15,23 @@
 mod club;
 mod database;
 mod repeats;
+mod scene;
 mod trouble;
 
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 
-use chrono::{DateTime, Utc};
 use rand::rngs::StdRng;
 use rand::{Rng, SeedableRng};
 use sowbell::planning::CropId;
 
 use crate::filled::fill;
 use crate::platform::{FakePlatform, Fault};
-use crate::process::{Program, Running};
 
 use club::{Club, Owed, Says};
 use database::Database;
 use repeats::{MOST_UNDER_WAY, Repeats, World};
+use scene::{STOPPING, Scene, at, told_and_confirmed};
 use trouble::{Moment, Trouble};
 
 /// How often the program is killed in all tests together, unless `SOWBELL_KILLS` says otherwise.
@@ -39,15 +39,6 @@ const KILLS: usize = 40;
 
 /// How much the bot may owe before the members wait for it.
 const PATIENCE: usize = 250;
-
-/// How long everything may take to be delivered in the end.
-const AT_LAST: Duration = Duration::from_secs(40);
-
-/// The id of the first update.
-const FIRST_UPDATE: i64 = 1000;
-
-/// Within this the program must have stopped when it is told to.
-const STOPPING: Duration = Duration::from_secs(10);
 
 fn number(variable: &str) -> Option<u64> {
     std::env::var(variable).ok()?.parse().ok()
@@ -61,82 +52,6 @@ fn seed() -> u64 {
     let seed = number("SOWBELL_SEED").unwrap_or_else(rand::random);
     eprintln!("SOWBELL_SEED={seed}");
     seed
-}
-
-fn at(text: &str) -> DateTime<Utc> {
-    text.parse().expect("an instant")
-}
-
-/// The platform, the program on its one database, and when it was started.
-struct Scene {
-    platform: FakePlatform,
-    program: Program,
-    starts: Vec<Instant>,
-    _folder: tempfile::TempDir,
-}
-
-impl Scene {
-    async fn set(clock: &str) -> Self {
-        let platform = FakePlatform::start().await;
-        platform.set_next_update_id(FIRST_UPDATE);
-        let folder = tempfile::tempdir().expect("a folder");
-        let program = Program::new(&platform, folder.path()).clock_from(at(clock));
-        Self { platform, program, starts: Vec::new(), _folder: folder }
-    }
-
-    fn start(&mut self) -> Running {
-        self.starts.push(Instant::now());
-        self.program.start()
-    }
-
-    /// How many messages the chats got that the bot owed them.
-    fn sent(&self) -> usize {
-        self.platform.read().sent().len()
-    }
-
-    /// Waits until nothing is left to be read, and nothing to be sent.
-    async fn until_done(&self, running: &mut Running) {
-        let began = Instant::now();
-        loop {
-            assert_eq!(running.ended(), None, "it ended by itself:\n{}", self.log());
-            let read = self.platform.read().pending_updates() == 0;
-            if read && Database::open(&self.program.database_url()).await.waiting().await == 0 {
-                break;
-            }
-            assert!(began.elapsed() < AT_LAST, "it is not done in time:\n{}", self.log());
-            tokio::time::sleep(Duration::from_millis(20)).await;
-        }
-    }
-
-    /// Waits until so many messages were sent.
-    async fn until_sent(&self, running: &mut Running, count: usize) {
-        let began = Instant::now();
-        while self.sent() < count {
-            assert_eq!(running.ended(), None, "it ended by itself:\n{}", self.log());
-            assert!(began.elapsed() < AT_LAST, "it is not done in time:\n{}", self.log());
-            tokio::time::sleep(Duration::from_millis(20)).await;
-        }
-        self.until_done(running).await;
-    }
-
-    /// The last lines of the program's log.
-    fn log(&self) -> String {
-        let log = self.program.log();
-        let lines: Vec<&str> = log.lines().collect();
-        lines[lines.len().saturating_sub(20)..].join("\n")
-    }
-
-    fn check_log(&self) {
-        let log = self.program.log();
-        for bad in ["panicked", "passed over", "cannot be read", "could not be kept"] {
-            assert!(!log.contains(bad), "the log speaks of {bad:?}:\n{}", self.log());
-        }
-        assert_eq!(self.platform.violations(), Vec::<String>::new());
-    }
-
-    fn world(&self, trouble: &Trouble) -> World {
-        World::new(&self.platform, &self.starts, trouble.lost_answers())
-    }
 }
 
 /// Each chat got all it was owed, in order; gives what came twice.
@@ -154,15 +69,6 @@ fn check_chats(scene: &Scene, world: &World, chats: &[(i64, Vec<Owed>)]) -> Repe
         );
     }
     repeats
-}
-
-/// How many updates the bot was told; it has confirmed them all.
-fn told_and_confirmed(scene: &Scene, club: &Club) -> usize {
-    let state = scene.platform.read();
-    assert_eq!(state.pending_updates(), 0);
-    let confirmed = state.confirmed_offset().unwrap_or(0);
-    assert_eq!(Some(confirmed - 1), club.last_update, "not all updates are confirmed");
-    usize::try_from(confirmed - FIRST_UPDATE).expect("ids count up")
 }
 
 #[tokio::test]

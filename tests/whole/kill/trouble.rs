@@ -21,7 +21,7 @@ pub enum Moment {
 }
 
 /// How long a request is waited for; with nothing to do, the program makes none.
-const PATIENCE: Duration = Duration::from_millis(600);
+const PATIENCE: Duration = Duration::from_secs(2);
 
 impl Moment {
     /// Any moment.
