@@ -11,8 +11,9 @@ use crate::store::{MemberDue, Morning, StoreError};
 
 use super::App;
 
-/// How many mornings are kept in one transaction.
-const TOGETHER: usize = 500;
+/// How many mornings are made and kept in one transaction. Whoever asks something meanwhile waits
+/// for up to three of these: for one to be taken in, and for two until the sender has its turn.
+const TOGETHER: usize = 100;
 
 /// The longest pause between two looks at the clock, so that a machine that slept is noticed.
 const LONGEST_PAUSE: TimeDelta = TimeDelta::seconds(15);
