@@ -43,6 +43,12 @@ impl Program {
         }
     }
 
+    /// It sends at most so many messages a second.
+    pub fn send_rate(mut self, rate: u32) -> Self {
+        self.send_rate = rate;
+        self
+    }
+
     /// Its clock shows `start` now and goes on from there, through all restarts.
     pub fn clock_from(mut self, start: DateTime<Utc>) -> Self {
         self.clock = Some((start, Instant::now()));
