@@ -88,8 +88,10 @@ impl Sender {
         platform: &impl Platform,
         now: DateTime<Utc>,
     ) -> Result<SenderStep, StoreError> {
-        // From here on, so that what the queue takes counts as time that has passed since `now`.
+        // `now` is of this moment: what the queue takes to answer counts as passed as well, or
+        // waits would end too early by as much.
         let started = Instant::now();
+        let passed = || TimeDelta::from_std(started.elapsed()).unwrap_or(TimeDelta::zero());
         self.settle(outbox, now).await?;
         if let Some(until) = self.paused_until.filter(|&until| until > now) {
             return Ok(SenderStep::At(until));
@@ -106,7 +108,6 @@ impl Sender {
             return Ok(rest(now, wake, held.into_values().min()));
         }
 
-        let passed = || TimeDelta::from_std(started.elapsed()).unwrap_or(TimeDelta::zero());
         let tries = rows.into_iter().map(|row| async move {
             let delivery = platform.deliver(&row.outgoing).await;
             (row, delivery, now + passed())

@@ -7,7 +7,7 @@ use crate::planning::{
     Assessment, Crop, CropId, Garden, HarvestKind, Kind, Reason, Ripening, Ripens, Step, Verdict,
     assess, best_ways, ripening_of,
 };
-use crate::wording::{Speech, args};
+use crate::wording::{Speech, args, quoted};
 
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
@@ -301,7 +301,7 @@ impl Asked<'_> {
 pub(super) fn unknown_name(written: &str, near: &[CropId], speech: &Speech) -> String {
     let voice = &speech.voice;
     let names: Vec<String> = near.iter().map(|id| speech.crop(id).to_owned()).collect();
-    let args = args().text("written", written);
+    let args = args().text("written", quoted(written));
     if names.is_empty() {
         voice.say("unknown-crop", &args)
     } else {

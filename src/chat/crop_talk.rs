@@ -5,7 +5,7 @@ use std::collections::HashSet;
 use crate::messages::{Button, Buttons, Press, What};
 use crate::planning::{CropId, Frost};
 use crate::reminders::{DueJob, coming_jobs};
-use crate::wording::{args, sentence};
+use crate::wording::{args, quoted, sentence};
 
 use super::answer::unknown_name;
 use super::desk::Desk;
@@ -29,16 +29,12 @@ pub(super) fn grow(desk: &mut Desk<'_>, rest: &str) {
     if !crops_came(desk, rest) {
         let text = format!(
             "{}\n{}",
-            desk.say("unknown-crop", &args().text("written", shortened(rest))),
+            desk.say("unknown-crop", &args().text("written", quoted(rest))),
             desk.say_key("grow-how-to")
         );
         desk.expect(Expected::Crops);
         desk.reply(text);
     }
-}
-
-fn shortened(text: &str) -> String {
-    text.trim().chars().take(40).collect()
 }
 
 /// Takes a text as the crops that were asked for; a question is a question even while crops are

@@ -5,7 +5,7 @@ use chrono_tz::Tz;
 
 use crate::club::{LanguageTag, ReminderTime, SettingFrom, Units, ZoneMatch, find_zone};
 use crate::messages::{Button, Buttons, Press, Topic};
-use crate::wording::args;
+use crate::wording::{args, quoted};
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
@@ -95,8 +95,7 @@ pub(super) fn zone(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
     match find_zone(rest) {
         ZoneMatch::Found(zone) => set_zone(desk, topic, zone),
         ZoneMatch::Suggestions(near) => {
-            let written: String = rest.trim().chars().take(60).collect();
-            let args = args().text("written", &written);
+            let args = args().text("written", quoted(rest));
             desk.expect(Expected::Zone(topic.into()));
             if near.is_empty() {
                 let text = desk.say("zone-unknown", &args);
@@ -162,8 +161,7 @@ pub(super) fn hour(desk: &mut Desk<'_>, rest: &str) {
         desk.expect(Expected::Hour);
         desk.reply_with(text, vec![buttons]);
     } else if !hour_came(desk, rest) {
-        let written: String = rest.trim().chars().take(40).collect();
-        let text = desk.say("hour-bad", &args().text("written", &written));
+        let text = desk.say("hour-bad", &args().text("written", quoted(rest)));
         desk.expect(Expected::Hour);
         desk.reply(text);
     }
@@ -239,15 +237,15 @@ pub(super) fn language(desk: &mut Desk<'_>, topic: Topic, tag: &str) {
     }
     let wanted = tag.parse::<LanguageTag>().ok().filter(|tag| desk.knowledge.speaks(tag));
     let Some(wanted) = wanted else {
-        let written: String = tag.trim().chars().take(40).collect();
         let names: Vec<String> = desk
             .knowledge
             .languages()
             .iter()
             .map(|tag| format!("{} ({tag})", language_name(desk, tag)))
             .collect();
-        let args =
-            args().text("written", &written).text("languages", desk.speech.voice.list_and(&names));
+        let args = args()
+            .text("written", quoted(tag))
+            .text("languages", desk.speech.voice.list_and(&names));
         let text = desk.say("language-unknown", &args);
         desk.reply(text);
         return;

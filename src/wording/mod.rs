@@ -22,6 +22,7 @@ mod formats;
 mod languages;
 mod lists;
 mod measures;
+mod quoted;
 #[cfg(test)]
 mod said;
 mod speech;
@@ -33,5 +34,6 @@ mod weeks;
 pub use args::{Args, args};
 pub use fits::shorten_to_limit;
 pub use languages::{Wording, WordingError};
+pub use quoted::quoted;
 pub use speech::{Speech, sentence};
 pub use voice::Voice;

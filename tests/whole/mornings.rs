@@ -308,3 +308,35 @@ async fn a_reminder_that_could_not_be_sent_all_day_is_not_sent_the_next() {
     assert!(text.starts_with("Good morning! Saturday, April 18:"), "{text}");
     assert!(text.contains("Sow cucumbers indoors"), "it was not named yesterday: {text}");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn many_jobs_are_spread_over_mornings_and_leafed_through_in_now() {
+    let world = World::start("2026-04-16T12:00:00Z").await;
+    // All of them may be sown from April 17 on, four weeks before the last frost.
+    let crops = "cucumber, pumpkin, zinnia, beet, radish, turnip, arugula, cress, \
+                 mustard greens, love in a mist, bachelor's button";
+    let fern = grower(&world, "Fern", crops).await;
+    world.morning_of("2026-04-17").await;
+    let first = only(fern.news());
+    world.morning_of("2026-04-18").await;
+    let second = only(fern.news());
+    let named = |message: &crate::platform::Message| -> Vec<String> {
+        let lines = message.text.lines().filter_map(|line| line.split_once(". "));
+        lines.map(|(_, job)| job.to_owned()).collect()
+    };
+    assert_eq!((named(&first).len(), named(&second).len()), (8, 3), "{first:?} {second:?}");
+    assert!(first.text.ends_with("3 more jobs wait: /now"), "{}", first.text);
+    assert!(named(&first).iter().all(|job| !named(&second).contains(job)), "none is named twice");
+
+    let page = fern.asks("/now").await;
+    assert_eq!(named(&page).len(), 8);
+    assert_eq!(fern.presses("More").await, None);
+    let rest = fern.last();
+    assert_eq!((rest.message_id, named(&rest).len()), (page.message_id, 3));
+    // What is done on a page changes its buttons and keeps the way back.
+    fern.presses("1 done").await;
+    assert_eq!(fern.last().text, rest.text);
+    assert!(fern.last().labels().contains(&"1 is done · undo"), "{:?}", fern.last().labels());
+    fern.presses("Back").await;
+    assert_eq!(named(&fern.last()), named(&page));
+}

@@ -171,16 +171,19 @@ mod lines {
     async fn polling_goes_on_after_failures() {
         let world = World::start(SPRING).await;
         let fern = world.member("Fern").await;
-        let polls = || Which::method("getUpdates");
-        world.platform.fail(polls(), 1, Fault::CutBefore);
-        world.platform.fail(polls(), 1, Fault::TooManyRequests { retry_after: 1 });
         let conflict = "Conflict: terminated by other getUpdates request; make sure that only one \
                         bot instance is running";
-        world.platform.fail(polls(), 1, Fault::Refuse { code: 409, description: conflict.into() });
-        fern.asks("/help").await;
-        world.platform.fail(polls(), 1, Fault::AcceptThenCut);
-        fern.asks("/help").await;
-        assert_eq!(helped(&world, &fern), 2, "each is answered, and once");
+        let failures = [
+            Fault::CutBefore,
+            Fault::AcceptThenCut,
+            Fault::TooManyRequests { retry_after: 1 },
+            Fault::Refuse { code: 409, description: conflict.to_owned() },
+        ];
+        for failure in failures {
+            world.platform.fail(Which::method("getUpdates"), 1, failure);
+            fern.asks("/help").await;
+        }
+        assert_eq!(helped(&world, &fern), 4, "each is answered, and once");
     }
 
     #[tokio::test(flavor = "multi_thread")]
@@ -449,9 +452,7 @@ mod restarts {
         assert_eq!(world.waiting().await, 2);
         world.platform.behave();
         world.wake().await;
-        // The wait was imposed in the machine's time, and the bot's own clock stands still: what
-        // counts here is that the answers come, not whether the second had quite passed.
-        world.skip_waits_to(world.clock.now() + chrono::TimeDelta::seconds(2)).await;
+        world.quiet().await;
         assert_eq!(helped(&world, &fern), 1);
         assert!(moss.last().text.starts_with("Your list is empty"));
     }
@@ -545,6 +546,20 @@ mod words {
         for text in odd_texts() {
             assert!(text.encode_utf16().count() <= 4096, "the platform lets nobody write more");
             only(fern.tells(&text).await);
+        }
+    }
+
+    #[tokio::test(flavor = "multi_thread")]
+    async fn what_is_quoted_back_is_short_and_reads_forwards() {
+        let world = World::start(SPRING).await;
+        let fern = world.member("Fern").await;
+        fern.asks("/frost 05-15 10-05").await;
+        let odd = format!("\u{202e}{}", "qx".repeat(500));
+        let quoted = format!("“{}…”", "qx".repeat(20));
+        for asked in ["can I start ", "/grow ", "/zone ", "/hour "] {
+            let answer = fern.asks(&format!("{asked}{odd}")).await.text;
+            assert!(answer.contains(&quoted), "{asked}: {answer}");
+            assert!(!answer.contains('\u{202e}'), "{asked}: {answer}");
         }
     }
 
