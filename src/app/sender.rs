@@ -1,7 +1,8 @@
 //! The sender: the only code that talks out, one step at a time.
 //!
 //! A step takes what waits in the queue, hands it to the platform within the limits and notes how
-//! each try ended. The loop around it, [`run_sender`], only waits.
+//! each try ended. The loop around it, [`run_sender`], keeps the tries under way and settles each
+//! as it ends, so that a slow one holds up its own chat and nobody else.
 
 mod outbox;
 mod run;
@@ -56,11 +57,50 @@ pub struct Sender {
     paused_until: Option<DateTime<Utc>>,
     /// Who was told to wait lately: when they were told, and until when.
     limited: BTreeMap<i64, (DateTime<Utc>, DateTime<Utc>)>,
-    /// How many steps in a row the platform could not be reached.
-    offline_steps: u32,
+    /// What is under way: the number of each row, with its chat.
+    under_way: BTreeMap<i64, Option<i64>>,
+    /// When the platform last answered at all.
+    last_answer: Option<DateTime<Utc>>,
+    /// How many pauses in a row the platform could not be reached.
+    offline_in_a_row: u32,
     /// Ends that the store has not taken yet; a message that was sent must not be sent again
     /// because the store failed for a moment.
     unsettled: Vec<(i64, SendEnd)>,
+}
+
+/// The moment at which something began, with what passes since measured by the machine.
+#[derive(Debug, Clone, Copy)]
+struct Begun {
+    since: DateTime<Utc>,
+    started: Instant,
+}
+
+impl Begun {
+    /// `now` is of this moment: what the queue takes to answer counts as passed as well, or waits
+    /// would end too early by as much.
+    fn at(now: DateTime<Utc>) -> Self {
+        Self { since: now, started: Instant::now() }
+    }
+
+    /// The moment it is now.
+    fn now(self) -> DateTime<Utc> {
+        self.since + TimeDelta::from_std(self.started.elapsed()).unwrap_or(TimeDelta::zero())
+    }
+}
+
+/// A try that ended.
+#[derive(Debug)]
+struct Landed {
+    row: Queued,
+    delivery: Delivery,
+    begun: Begun,
+    at: DateTime<Utc>,
+}
+
+/// Hands one message to the platform.
+async fn attempt(platform: &impl Platform, row: Queued, begun: Begun) -> Landed {
+    let delivery = platform.deliver(&row.outgoing).await;
+    Landed { row, delivery, begun, at: begun.now() }
 }
 
 impl Sender {
@@ -72,12 +112,16 @@ impl Sender {
             holds: HashMap::new(),
             paused_until: None,
             limited: BTreeMap::new(),
-            offline_steps: 0,
+            under_way: BTreeMap::new(),
+            last_answer: None,
+            offline_in_a_row: 0,
             unsettled: Vec::new(),
         }
     }
 
-    /// Sends what may be sent at `now` and says when to come back.
+    /// Sends what may be sent at `now`, waits for every answer, and says when to come back.
+    ///
+    /// [`run_sender`] does the same without waiting for the slowest.
     ///
     /// # Errors
     ///
@@ -88,49 +132,80 @@ impl Sender {
         platform: &impl Platform,
         now: DateTime<Utc>,
     ) -> Result<SenderStep, StoreError> {
-        // `now` is of this moment: what the queue takes to answer counts as passed as well, or
-        // waits would end too early by as much.
-        let started = Instant::now();
-        let passed = || TimeDelta::from_std(started.elapsed()).unwrap_or(TimeDelta::zero());
+        let begun = Begun::at(now);
+        let (rows, step) = self.take(outbox, begun).await?;
+        if rows.is_empty() {
+            return Ok(step);
+        }
+        let tries = rows.into_iter().map(|row| attempt(platform, row, begun));
+        for landed in join_all(tries).await {
+            self.landed(landed);
+        }
+        self.settle(outbox, begun.now()).await?;
+        Ok(SenderStep::Again)
+    }
+
+    /// What may be handed to the platform beside what is under way, and when to come back where
+    /// that is nothing. Each of these must come back through [`Sender::landed`].
+    ///
+    /// # Errors
+    ///
+    /// When the store fails. Ends that it has not taken are remembered.
+    async fn take(
+        &mut self,
+        outbox: &impl Outbox,
+        begun: Begun,
+    ) -> Result<(Vec<Queued>, SenderStep), StoreError> {
+        let now = begun.since;
         self.settle(outbox, now).await?;
         if let Some(until) = self.paused_until.filter(|&until| until > now) {
-            return Ok(SenderStep::At(until));
+            return Ok((Vec::new(), SenderStep::At(until)));
         }
-        let room = self.limits.room(now).min(MOST_AT_ONCE);
+        if self.under_way.len() >= MOST_AT_ONCE {
+            return Ok((Vec::new(), SenderStep::Idle));
+        }
+        // What is under way was not answered yet, so the limits do not know of it.
+        let room = self.limits.room(now).saturating_sub(self.under_way.len());
+        let room = room.min(MOST_AT_ONCE - self.under_way.len());
         if room == 0 {
-            return Ok(SenderStep::At(self.limits.free_at(now)));
+            let free = self.limits.free_at(now);
+            // Only what lands makes room where the limits alone would still have some.
+            let step = if free > now { SenderStep::At(free) } else { SenderStep::Idle };
+            return Ok((Vec::new(), step));
         }
         let held = self.held(now);
-        let except: Vec<i64> = held.keys().copied().collect();
+        let busy = self.under_way.values().flatten();
+        let except: Vec<i64> = held.keys().chain(busy).copied().collect();
         let rows = self.sendable(outbox.waiting(now, &except, room).await?);
         if rows.is_empty() {
             let wake = outbox.next_wake(now).await?;
-            return Ok(rest(now, wake, held.into_values().min()));
+            return Ok((rows, rest(now, wake, held.into_values().min())));
         }
+        self.under_way.extend(rows.iter().map(|row| (row.id, row.outgoing.chat())));
+        Ok((rows, SenderStep::Again))
+    }
 
-        let tries = rows.into_iter().map(|row| async move {
-            let delivery = platform.deliver(&row.outgoing).await;
-            (row, delivery, now + passed())
-        });
-        let tried = join_all(tries).await;
-
-        let offline = |delivery: &Delivery| matches!(delivery, Delivery::Offline(_));
-        if tried.iter().all(|(_, delivery, _)| offline(delivery)) {
-            self.offline_steps = self.offline_steps.saturating_add(1);
-            let until = now + passed() + backoff(self.offline_steps.saturating_sub(1));
-            tracing::warn!(%until, "the chat platform cannot be reached; everything waits");
-            self.pause(until);
+    /// Notes how a try ended; it is settled with the next step.
+    fn landed(&mut self, Landed { row, delivery, begun, at }: Landed) {
+        self.under_way.remove(&row.id);
+        if matches!(delivery, Delivery::Offline(_)) {
+            // Where others were answered meanwhile, or everybody waits already, this was one line.
+            let answered = self.last_answer.is_some_and(|last| last >= begun.since);
+            let waits = self.paused_until.is_some_and(|until| until > at);
+            if !answered && !waits {
+                let until = at + backoff(self.offline_in_a_row);
+                self.offline_in_a_row = self.offline_in_a_row.saturating_add(1);
+                tracing::warn!(%until, "the chat platform cannot be reached; everything waits");
+                self.pause(until);
+            }
         } else {
-            self.offline_steps = 0;
+            self.last_answer = Some(self.last_answer.map_or(at, |last| last.max(at)));
+            self.offline_in_a_row = 0;
         }
-        for (row, delivery, at) in tried {
-            self.limits.sent(row.outgoing.chat(), at);
-            let end = self.end_of(&row, delivery, at);
-            log_end(&row, &end);
-            self.unsettled.push((row.id, end));
-        }
-        self.settle(outbox, now + passed()).await?;
-        Ok(SenderStep::Again)
+        self.limits.sent(row.outgoing.chat(), at);
+        let end = self.end_of(&row, delivery, at);
+        log_end(&row, &end);
+        self.unsettled.push((row.id, end));
     }
 
     /// Settles what is not settled yet. Where one end cannot be kept, the others are all the same.
@@ -156,10 +231,14 @@ impl Sender {
     }
 
     /// Keeps the first row of each chat, since two messages under way to one chat could change
-    /// places, and none that was sent but could not be settled.
+    /// places, and none that is under way or was sent but could not be settled. (A press answer
+    /// has no chat by which the queue could leave it out.)
     fn sendable(&self, rows: Vec<Queued>) -> Vec<Queued> {
         let mut chats = BTreeSet::new();
-        let settled = |row: &Queued| self.unsettled.iter().all(|&(id, _)| id != row.id);
+        let settled = |row: &Queued| {
+            self.unsettled.iter().all(|&(id, _)| id != row.id)
+                && !self.under_way.contains_key(&row.id)
+        };
         let mut first = |row: &Queued| row.outgoing.chat().is_none_or(|chat| chats.insert(chat));
         rows.into_iter().filter(|row| settled(row) && first(row)).collect()
     }

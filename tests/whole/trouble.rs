@@ -134,6 +134,23 @@ mod updates {
 
 mod lines {
     use super::*;
+    use crate::platform::State;
+
+    #[tokio::test(flavor = "multi_thread")]
+    async fn a_send_that_fails_slowly_holds_up_nobody_else() {
+        let world = World::start(SPRING).await;
+        let fern = world.member("Fern").await;
+        let moss = world.member("Moss").await;
+        // The library takes ten seconds over a server's error.
+        let failing = Which::method("sendMessage").in_chat(fern.id);
+        world.platform.fail(failing, 1, Fault::ServerError);
+        fern.writes("/help");
+        world.platform.wait_for("the try", |state| (state.faults_left() == 0).then_some(())).await;
+        moss.writes("/help");
+        let soon = Duration::from_secs(5);
+        let answered = |state: &State| (state.sent_to(moss.id).len() == 2).then_some(());
+        world.platform.wait_within(soon, "Moss's answer", answered).await;
+    }
 
     #[tokio::test(flavor = "multi_thread")]
     async fn who_is_limited_waits_and_nobody_else_does() {
