@@ -170,6 +170,13 @@ mod tests {
     fn the_form_of_what_is_expected_is_pinned() {
         for (expected, json) in [
             (Expected::Frost(ExpectedTopic::Mine), r#"{"frost":"mine"}"#),
+            (
+                Expected::FirstFrost {
+                    whose: ExpectedTopic::Club,
+                    last: MonthDay::new(5, 15).expect("a day"),
+                },
+                r#"{"first_frost":{"whose":"club","last":"05-15"}}"#,
+            ),
             (Expected::Zone(ExpectedTopic::Club), r#"{"zone":"club"}"#),
             (Expected::Hour, r#""hour""#),
             (Expected::Crops, r#""crops""#),
