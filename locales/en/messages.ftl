@@ -85,11 +85,11 @@ verdict-too-late-for-spring = It is too late to { $what } for the spring crop.
 verdict-season-too-short = Your season is too short for { $crops } on their own.
 
 reason-no-frost-here = Frost dates don't decide when to start { $crops } in your garden: it has no frost.
-reason-not-from-seed = { $crops } are not started from seed; you plant them.
-reason-never-sown-indoors = { $crops } are not started indoors.
-reason-never-sown-outdoors = { $crops } are not sown straight in the ground here; they need a start indoors.
-reason-never-potted-up = { $crops } are not potted up: they stay in their first cell until they go out.
-reason-never-set-out = { $crops } are sown where they grow, so there is nothing to set out.
+reason-not-from-seed = Not from seed: plant { $crops } instead.
+reason-never-sown-indoors = No, don't start { $crops } indoors.
+reason-never-sown-outdoors = No, don't sow { $crops } straight in the ground here: a start indoors is needed.
+reason-never-potted-up = No need to pot up { $crops }: the first cell does until setting out.
+reason-never-set-out = Nothing to set out: sow { $crops } where they are to grow.
 
 ## One line for each of many crops
 
@@ -115,12 +115,12 @@ why-cold-nights = Nights are still too cold: hardened plants bear { $nights }, a
 why-bears-cold = Hardened plants bear nights down to { $nights }.
 why-harden-off = Take 7 to 14 days over it, a little longer outside each day, with nights no colder than { $nights }.
 why-pot-up = Seedlings move best once their first true leaves have opened.
-why-late = The best days ended on { $ended }.
+why-late = Best days: until { $ended }.
 why-too-late-harvest = Started { $when }, the first harvest would come around { $ready }, and the season ends around { $end }.
 why-too-late-bloom = Started { $when }, the first bloom would come around { $ready }, and the season ends around { $end }.
-why-heat = The last day worth it was { $ended }; summer heat would catch them before they are ready.
-why-window-closed = The last day worth it was { $ended }.
-why-season-too-short = Between your frosts lie { $days } days, and { $crops } need about { $needs } days to their first harvest after a full start.
+why-heat = Last day worth it: { $ended }; summer heat would catch them before they are ready.
+why-window-closed = Last day worth it: { $ended }.
+why-season-too-short = Between your frosts lie { $days } days; after a full start, about { $needs } more are needed to the first harvest.
 why-no-frost = Heat and the wet months decide there; your local extension service has planting dates for your area.
 cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
@@ -196,7 +196,7 @@ how-spacing = • { $apart } apart, rows { $rows } apart
 ripens-yes = Yes, in time: the first { $crops } around { $ready }.
 ripens-tight = Tight: { $crops } may just make it.
 ripens-no = No: { $crops } will not make it this season.
-blooms-yes = Yes, in time: { $crops } bloom from around { $ready }.
+blooms-yes = Yes, in time: first bloom of { $crops } around { $ready }.
 blooms-tight = Tight: { $crops } may just bloom in time.
 blooms-no = No: { $crops } will not bloom in time this season.
 ripens-why = That is if you { $what } on { $on }. The season ends around { $end }: { $spare ->
@@ -206,7 +206,7 @@ ripens-why = That is if you { $what } on { $on }. The season ends around { $end 
 ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }.
 ripens-what-helps = What helps: a faster variety, bought plants, or cover in autumn.
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
-ripens-next-year = { $crops } crop or bloom in the year after they are sown, so no frost hurries them this year.
+ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
 
 ## What now
 

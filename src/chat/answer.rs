@@ -7,7 +7,7 @@ use crate::planning::{
     Assessment, Crop, CropId, Garden, HarvestKind, Kind, Reason, Ripening, Ripens, Step, Verdict,
     assess, best_ways, ripening_of,
 };
-use crate::wording::{Speech, args, quoted};
+use crate::wording::{Speech, args, quoted, sentence};
 
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
@@ -246,7 +246,7 @@ impl Asked<'_> {
         if weighed.verdict == Err(Reason::NoFrostHere) {
             voice.say("ripens-no-frost", &about)
         } else if crop.crops_in_year > 1 {
-            voice.say("ripens-next-year", &about)
+            sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {
             voice.say("verdict-season-too-short", &about)
         } else {

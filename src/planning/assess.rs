@@ -188,7 +188,9 @@ fn weigh_ways(crop: &Crop, indoors: &mut Assessment, outdoors: &Assessment) {
         _ => matches!(verdict, Verdict::Late | Verdict::TooLate) && in_good_soil(outdoors),
     };
     let later = outdoors.verdict() == Some(Verdict::TooEarly);
-    indoors.both = crop.hedge && verdict.workable() && later && !indoors.better_outdoors;
+    // An early start is better waited for than hedged.
+    let good = matches!(verdict, Verdict::OnTime | Verdict::Late);
+    indoors.both = crop.hedge && good && later && !indoors.better_outdoors;
 }
 
 fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Assessment {

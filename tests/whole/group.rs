@@ -65,11 +65,10 @@ async fn a_question_is_answered_where_it_is_addressed() {
 
     let bot = world.platform.bot_username();
     let answer = club.hears(&fern, &format!("/ask@{bot} can I start cucumbers now?")).await;
-    insta::assert_snapshot!(shown(&answer), @r"
+    insta::assert_snapshot!(shown(&answer), @"
     A little early to sow cucumbers indoors, but it can work.
     Sown today, the plants are 6 weeks old when they can go out, around May 22; 3–5 weeks is best. Your average last frost is around May 15.
     Better to wait until April 17: they dislike being moved. If you start now, give each a large cell of its own and plenty of light.
-    A good hedge: sow some now, and some in the ground from May 22.
     Care: never eat a fruit of this family that tastes bitter; spit it out and throw it away.
     Care: seed may be treated. Read the packet, wear gloves, and keep it from children and animals.
     ");

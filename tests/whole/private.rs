@@ -186,11 +186,10 @@ mod frost {
         It runs over the new year, as in the southern hemisphere.
         Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
         ");
-        insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @r"
+        insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @"
         A little early to sow cucumbers indoors, but it can work.
         Sown today, the plants are 6 weeks old when they can go out, around October 22; 3–5 weeks is best. Your average last frost is around October 15.
         Better to wait until September 17: they dislike being moved. If you start now, give each a large cell of its own and plenty of light.
-        A good hedge: sow some now, and some in the ground from October 22.
         Care: never eat a fruit of this family that tastes bitter; spit it out and throw it away.
         Care: seed may be treated. Read the packet, wear gloves, and keep it from children and animals.
         ");
@@ -574,9 +573,9 @@ mod questions {
         ");
         let which = fern.last();
         fern.presses_under(&which, "marigolds").await;
-        insta::assert_snapshot!(shown(&fern.last()), @r"
+        insta::assert_snapshot!(shown(&fern.last()), @"
         Late, but still worth it: sow marigolds indoors on May 1.
-        The best days ended on April 10. Expect about 3 weeks less of bloom.
+        Best days: until April 10. Expect about 3 weeks less of bloom.
         Last day worth it: June 29.
         [Remind me of marigolds]
         ");
