@@ -85,7 +85,7 @@ verdict-too-late-for-spring = It is too late to { $what } for the spring crop.
 verdict-season-too-short = Your season is too short for { $crops } on their own.
 
 reason-no-frost-here = Frost dates don't decide when to start { $crops } in your garden: it has no frost.
-reason-not-from-seed = Not from seed: plant { $crops } instead.
+reason-not-from-seed = Not from seed: { $crops }.
 reason-never-sown-indoors = No, don't start { $crops } indoors.
 reason-never-sown-outdoors = No, don't sow { $crops } straight in the ground here: a start indoors is needed.
 reason-never-potted-up = No need to pot up { $crops }: the first cell does until setting out.
