@@ -86,24 +86,34 @@ async fn insert(
     id: Option<i64>,
     sowing: &Sowing,
 ) -> Result<i64> {
-    Ok(sqlx::query_scalar(
-        "INSERT INTO sowings (id, member_id, crop, way, plants, sown_on, room_c, label, season, \
-         came_up_on, failed_on, ended_on, job) \
-         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13) RETURNING id",
-    )
-    .bind(id)
-    .bind(member)
-    .bind(sowing.crop.as_str())
-    .bind(way_text(sowing.way))
-    .bind(sowing.count)
-    .bind(sowing.sown_on)
-    .bind(sowing.room_c)
-    .bind(label_text(sowing.label))
-    .bind(sowing.season)
-    .bind(sowing.came_up_on)
-    .bind(sowing.failed_on)
-    .bind(sowing.ended_on)
-    .bind(sowing.job.as_ref().map(ToString::to_string))
-    .fetch_one(conn)
-    .await?)
+    let statement = match id {
+        None => {
+            "INSERT INTO sowings (member_id, crop, way, plants, sown_on, room_c, label, season, \
+             came_up_on, failed_on, ended_on, job) \
+             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12) RETURNING id"
+        }
+        Some(_) => {
+            "INSERT INTO sowings (member_id, crop, way, plants, sown_on, room_c, label, season, \
+             came_up_on, failed_on, ended_on, job, id) \
+             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13) RETURNING id"
+        }
+    };
+    let query = sqlx::query_scalar(statement)
+        .bind(member)
+        .bind(sowing.crop.as_str())
+        .bind(way_text(sowing.way))
+        .bind(sowing.count)
+        .bind(sowing.sown_on)
+        .bind(sowing.room_c)
+        .bind(label_text(sowing.label))
+        .bind(sowing.season)
+        .bind(sowing.came_up_on)
+        .bind(sowing.failed_on)
+        .bind(sowing.ended_on)
+        .bind(sowing.job.as_ref().map(ToString::to_string));
+    let query = match id {
+        None => query,
+        Some(id) => query.bind(id),
+    };
+    Ok(query.fetch_one(conn).await?)
 }
