@@ -9,8 +9,8 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk, settings_talk,
-    sowing_list, sowing_talk, undo_talk,
+    came_up_talk, club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk,
+    settings_talk, sowing_list, sowing_talk, undo_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -175,7 +175,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if sowing_talk::what_became(desk, text) {
+    if came_up_talk::what_became(desk, text) {
         return;
     }
     question_talk::asked(desk, text);

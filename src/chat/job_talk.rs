@@ -12,12 +12,11 @@ use crate::reminders::{
 use crate::wording::args;
 
 use super::answer::Asked;
+use super::came_up_talk::{came_up, offer_to_sow_again};
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
-use super::sowing_talk::{
-    came_up, done_by_button, offer_to_sow_again, sowing_of, undone_by_button,
-};
+use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
 use super::understand::{CameUp, Understood};
 
 /// Days by which *later* puts a job off.

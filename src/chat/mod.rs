@@ -1,6 +1,7 @@
 //! Pure deciding: an incoming message and the facts it asked for become an outcome.
 
 mod answer;
+mod came_up_talk;
 mod caution_text;
 mod club_talk;
 mod conversation;
