@@ -88,6 +88,17 @@ fn a_job_that_was_done_is_not_named_on_the_next_mornings() {
 }
 
 #[test]
+fn a_sowing_that_was_told_has_its_own_dates_and_can_be_taken_back() {
+    let shown = practise(&["sown 12 basil on 3 April", "/sowings", ":day +4", "/undo", "/sowings"]);
+    // Basil takes 5 to 14 days, and goes out from 22 May.
+    assert!(shown[0].contains("Up April 8–17") && shown[0].contains("from May 22"), "{}", shown[0]);
+    assert!(shown[1].contains("One sowing:"), "{}", shown[1]);
+    assert!(shown[2].contains("Look for seedlings of basil (sown April 3)"), "{}", shown[2]);
+    assert!(shown[3].contains("Taken back and forgotten: 12 basil"), "{}", shown[3]);
+    assert!(shown[4].contains("no sowing of yours"), "{}", shown[4]);
+}
+
+#[test]
 fn mornings_come_at_each_members_own_hour() {
     let shown = practise(&["/hour 6:00", ":day +3"]);
     // Hobart is 16 hours ahead of Denver in late April, so a day ahead by date in the evening.

@@ -68,6 +68,14 @@ when-on = on { $date }
 
 step-sow-indoors = sow { $crops } indoors
 step-sow-outdoors = sow { $crops } in the ground
+step-soak = soak the seed of { $crops }
+step-nick = nick the seed of { $crops }
+step-chill = chill the seed of { $crops }, moist
+step-chit = chit { $crops }: stand the tubers in light to sprout
+step-root-slips = start slips of { $crops } from a root
+step-check = look for seedlings of { $crops }
+step-harvest = pick the first { $crops }
+step-first-bloom = look out for the first bloom of { $crops }
 step-pot-up = pot up { $crops }
 step-harden-off = harden off { $crops }
 step-plant-out = set out { $crops }
@@ -264,15 +272,31 @@ job-last-good-day = { $what }: today is the last good day.
 job-late = { $what }: late, but worth it until { $last }.
 job-early = { $what }: early but workable with care, best from { $from }.
 job-for-autumn = { $what } for autumn
+job-of-sowing = { $what } (sown { $date })
+job-check = { $what }: they should be up by now.
+job-check-resow = { $what }: if nothing shows by now, sow again.
+job-harvest = { $what }: about now.
+job-worth-until = { $what }: worth it until { $last }.
+job-before = Do it before you { $then }.
+job-hedge = A second chance beside those sown indoors, if you like.
+job-repeat = If you want more of them: the last were sown { $last }.
+job-repeat-heat = If you want more of them: the last were sown { $last }, and heat ends each sowing soon.
+job-on-surface = Press the seed onto the surface and do not cover it.
 job-harden-off = { $what }: over 7 to 14 days, while nights stay above { $nights }.
 job-when-nights-allow = { $what } when the week's nights stay above { $nights }.
 button-done = { $number } done
+button-up = { $number } is up
+button-not-up = { $number } nothing came up
+button-up-undo = { $number } is up · undo
+button-not-up-undo = { $number } did not come up · undo
 button-later = later
 button-skip = skip
 button-done-undo = { $number } is done · undo
 button-skipped-undo = { $number } is skipped · undo
 button-later-undo = { $number } later · undo
 notice-done = Noted as done on { $date }.
+notice-came-up = Noted as up on { $date }.
+notice-not-up = Noted: nothing came up.
 notice-later = I will name it again on { $date }.
 notice-skip = I will not name it again this season.
 notice-undone = Taken back.
@@ -300,6 +324,9 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /drop basil – take one off
     /mycrops – your list
     /now – what you can do today
+    /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
+    /sowings – your sowings and what comes next
+    /undo – take the last change back
     /frost 05-15 10-05 – your last and first frost
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
@@ -380,6 +407,73 @@ button-remind = Remind me of { $crop }
 now-jobs-head = { $date }, from your list:
 now-jobs-none = Nothing to do today, { $date }, for the crops on your list.
 
+## Sowings
+
+# $crops is a crop's plural name, with its number where that is known.
+sowing-count = { $count } { $crops }
+sowing-indoors = { $crops }, sown indoors on { $date }
+sowing-outdoors = { $crops }, sown in the ground on { $date }
+sown-noted = Noted: { $what }.
+sown-how-to = What did you sow, how many and when? Like this: /sown basil 12 on 3 April
+sown-which = “{ $word }” can mean { $crops }. Send it once more with the full name; nothing changed.
+sown-impossible-day = I know no day “{ $written }”, so nothing changed. Like this: /sown basil 12 on 3 April
+sown-stray = I am not sure what “{ $written }” means, so nothing changed. Like this: /sown basil 12 on 3 April
+sown-future = { $date } is still to come, so nothing changed. Tell me once you have sown.
+sown-long-ago = { $date } is more than a year ago, so nothing changed.
+sown-bad-count = I can note 1 to { $most } plants for one sowing, so nothing changed.
+sown-planted = Not noted: you plant { $crops }, and only sowings are kept here.
+sown-bad-warmth = No seed comes up at that temperature, so nothing changed. Check the number.
+sown-without-frost = With your frost dates (/frost 05-15 10-05) I can tell when they go out.
+sowing-up = • Up { $days }. Nothing by { $resow }? Then sow again.
+sowing-step = • { $what }: { $days }
+sowing-from = • { $what }: from { $from }
+sowing-out-mild = • { $what }: from { $from }, when the week's nights stay above { $nights }
+sowing-harvest = • First harvest: { $days }
+sowing-bloom = • First bloom: { $days }
+sowing-too-late = • They would be ready only after your first frost, so { $crops } from this sowing need a place under cover.
+came-up-none-waits = I know of no sowing that waits to come up. Tell me what you sow, like this: /sown basil 12 on 3 April
+came-up-which = Good! Which of them?
+not-up-which = A pity. Which of them?
+came-up-noted = Good, they are up: { $what }.
+not-up-noted = A pity. Noted that nothing came up: { $what }.
+sow-again-now = You can sow again now.
+sow-again-until = You can sow { $crops } again now; that is worth it until { $last }.
+sow-again-from = Wait with { $crops }: the next good day to sow again is { $from }.
+sow-again-other-way = For that way it is too late now, but you can { $what }: worth it until { $last }.
+sow-again-too-late = It is too late to sow { $crops } again this season; bought plants may still do. The next good day to sow is { $next }.
+button-sown-again = Sown again today
+notice-sown-already = That sowing is noted already.
+sowings-none = I know of no sowing of yours that still grows. Tell me what you sow, like this: /sown basil 12 on 3 April
+sowings-head = { $count ->
+    [one] One sowing:
+   *[other] { $count } sowings:
+}
+sowings-line = { $what }. Next: { $step }, from { $date }
+sowings-line-now = { $what }. Now: { $step }
+sowings-line-plain = { $what }
+button-give-up = { $number } given up
+notice-given-up = Given up. /undo takes that back.
+undo-nothing = There is nothing to take back.
+undo-sowing-off = Taken back and forgotten: { $what }.
+undo-sowing-as = As it was before: { $what }.
+undo-job = Taken back: what you said of “{ $what }”.
+undo-crops-off = Off your list again: { $crops }.
+undo-crops-on = Back on your list: { $crops }.
+notice-undo-stale = Something else changed since, so nothing was taken back. /undo takes back the last change.
+
+## How far north
+
+latitude-how-to = How many degrees north or south of the equator is your garden? Like this: /latitude 47
+latitude-bad = “{ $written }” is not a latitude. Send degrees from 0 to 90, like this: /latitude 47, or south of the equator /latitude 33 S
+latitude-set = Noted: about { $degrees } degrees north.
+latitude-set-south = Noted: about { $degrees } degrees south.
+onion-ask-latitude = Which onions form bulbs depends on the length of your days. How far north are you? Like this: /latitude 47
+onion-long = That far from the equator choose long-day onions: they form bulbs at 14 hours of daylight or more.
+onion-long-intermediate = At that latitude long-day onions do well (bulbs from 14 hours of daylight), and intermediate ones (12 to 14 hours) do too.
+onion-intermediate = At that latitude choose intermediate (day-neutral) onions: they form bulbs at 12 to 14 hours of daylight.
+onion-intermediate-short = At that latitude intermediate onions do well (bulbs from 12 to 14 hours of daylight), and short-day ones (10 to 12 hours) do too.
+onion-short = That near to the equator choose short-day onions: they form bulbs at 10 to 12 hours of daylight.
+
 ## Time zone, hour, language, units
 
 zone-set = Your time zone is { $zone }; it is { $time } there now.
@@ -445,6 +539,9 @@ menu-now = What can I do today?
 menu-grow = Put crops on my list
 menu-drop = Take a crop off my list
 menu-mycrops = My list
+menu-sown = I have sown something
+menu-sowings = My sowings
+menu-undo = Take the last change back
 menu-frost = My frost dates
 menu-zone = My time zone
 menu-hour = When my reminder comes
@@ -463,3 +560,8 @@ plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last f
 plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
 plan-why-overwinter = For next year, around the first frost on { $first_frost }.
 plan-why-second-year = Sown in early summer, it blooms the next year.
+plan-why-before = It takes { $days }, before you { $then }.
+plan-why-hedge = A second chance beside the first sowing: if one fails, the other crops.
+plan-why-repeat = A repeat sowing, if you want more of them, after the one of { $last }.
+plan-why-repeat-heat = A repeat sowing, if you want more of them, after the one of { $last }: summer heat ends each soon.
+plan-why-sown = Counted from the sowing of { $sown }.

@@ -6,7 +6,7 @@ use crate::chat::Knowledge;
 use crate::club::{ReminderTime, Settings};
 use crate::messages::{Outgoing, Say};
 use crate::planning::JobKey;
-use crate::reminders::{MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
+use crate::reminders::{Known, MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
 use crate::store::{MemberDue, Morning, StoreError};
 
 use super::App;
@@ -77,8 +77,9 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
         return morning;
     }
     let Some(garden) = settings.garden.is else { return morning };
+    let known = Known { marks: &due.marks, sowings: &due.sowings };
     let crops = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-    let mut jobs = due_jobs(crops, &due.marks, garden, date);
+    let mut jobs = due_jobs(crops, known, garden, date);
     let more = jobs.len().saturating_sub(MOST_JOBS);
     jobs.truncate(MOST_JOBS);
     if jobs.is_empty() {

@@ -8,7 +8,10 @@ use super::desk::Desk;
 use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
-use super::{club_talk, crop_talk, frost_talk, job_talk, question_talk, settings_talk};
+use super::{
+    came_up_talk, club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk,
+    settings_talk, sowing_list, sowing_talk, undo_talk,
+};
 
 /// What must be looked up before a message can be decided.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -152,7 +155,10 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         return;
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
-    if let Some((request, rest)) = desk.tongue.sentences.read(text) {
+    let sentence = desk.tongue.sentences.read(text);
+    // "I sowed peas in March, can I sow more?" asks; it does not only tell.
+    let asks = |request| request == Request::Sown && text.contains('?');
+    if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
@@ -169,6 +175,9 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
+    if came_up_talk::what_became(desk, text) {
+        return;
+    }
     question_talk::asked(desk, text);
 }
 
@@ -183,6 +192,8 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Hour => settings_talk::hour_came(desk, text),
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
+        Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -224,6 +235,10 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
         Request::Club => club_talk::club(desk, rest),
+        Request::Sown => sowing_talk::sown(desk, rest),
+        Request::Sowings => sowing_list::list(desk, 0),
+        Request::Undo => undo_talk::undo(desk),
+        Request::Latitude => latitude_talk::latitude(desk, rest),
     }
 }
 
@@ -248,6 +263,10 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Crops(page) => crop_talk::my_crops(desk, page),
         Press::Now(page, on) => job_talk::now_page(desk, page, on),
         Press::Meant(crop, on) => question_talk::meant(desk, &crop, on),
+        Press::Sowings(page) => sowing_list::list(desk, page),
+        Press::EndSowing(id, page) => sowing_list::give_up(desk, id, page),
+        Press::SowAgain(id) => sowing_talk::sow_again(desk, id),
+        Press::Undo(number) => undo_talk::undo_this(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),
         Press::Zone(topic, zone) => settings_talk::set_zone(desk, topic, zone),

@@ -152,7 +152,7 @@ fn first_up(desk: &Desk<'_>, crops: &[CropId]) -> Option<String> {
         return None;
     }
     let crops: Vec<_> = crops.iter().filter_map(|id| desk.crop(id)).collect();
-    let jobs = coming_jobs(crops, &desk.facts.marks, garden, desk.today);
+    let jobs = coming_jobs(crops, desk.facts.known(), garden, desk.today);
     Some(sentence_of_job(desk, jobs.first()?))
 }
 
@@ -262,7 +262,7 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     let mut lines = vec![desk.say("mycrops-head", &args().count("count", crops.len()))];
     for crop in crops.iter().skip(page * PAGE).take(PAGE) {
         let next = desk.garden().and_then(|garden| {
-            coming_jobs([*crop], &desk.facts.marks, garden, desk.today).into_iter().next()
+            coming_jobs([*crop], desk.facts.known(), garden, desk.today).into_iter().next()
         });
         let line = args().text("crop", desk.speech.crop(&crop.id));
         lines.push(match next {

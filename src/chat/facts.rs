@@ -5,10 +5,12 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use crate::club::{
-    Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
+    Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
+    Units,
 };
 use crate::messages::{Outgoing, Topic};
 use crate::planning::{CropId, Frost, JobKey, MonthDay};
+use crate::reminders::Known;
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
 #[derive(Debug, Clone)]
@@ -26,6 +28,12 @@ pub struct Facts {
     pub crops: Vec<CropId>,
     /// What is kept of the member's jobs.
     pub marks: Vec<JobMark>,
+    /// The member's recorded sowings, the earliest recorded first.
+    pub sowings: Vec<Sowing>,
+    /// The number that the member's next change gets in the journal.
+    pub next_change: i64,
+    /// The member's last change that can be taken back.
+    pub last_change: Option<LastChange>,
     /// What the bot last asked this person in this chat and waits to hear.
     pub expected: Option<Expected>,
 }
@@ -35,6 +43,12 @@ impl Facts {
     #[must_use]
     pub fn settings(&self) -> Settings {
         Settings::of(Some(&self.member), self.club.as_ref())
+    }
+
+    /// What is known of the member's work.
+    #[must_use]
+    pub fn known(&self) -> Known<'_> {
+        Known { marks: &self.marks, sowings: &self.sowings }
     }
 
     /// Today at the member's place.
@@ -74,6 +88,10 @@ pub enum Expected {
     },
     /// Which crop to add to the list.
     WhichToGrow,
+    /// What was sown.
+    Sown,
+    /// How far north.
+    Latitude,
 }
 
 /// Whose setting is expected.
@@ -127,6 +145,18 @@ pub enum Change {
     DropCrops(Vec<CropId>),
     /// What the member said of a job; `None` takes it back.
     MarkJob(JobKey, Option<Mark>),
+    /// A sowing to record; its number is the store's to give.
+    RecordSowing(Sowing),
+    /// A recorded sowing as it is now.
+    KeepSowing(Sowing),
+    /// A recorded sowing that was none.
+    RemoveSowing(i64),
+    /// Changes of the list, of marks and of sowings that are taken back together.
+    Together(Vec<Change>),
+    /// Takes back the member's last change, if it has this number.
+    Undo(i64),
+    /// Degrees from the equator, north positive.
+    MemberLatitude(Option<i64>),
     /// What the bot waits to hear in this chat; `None` ends the waiting.
     Expect(Option<Expected>),
     /// The member belongs to this club.
@@ -182,6 +212,8 @@ mod tests {
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
+            (Expected::Sown, r#""sown""#),
+            (Expected::Latitude, r#""latitude""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },
                 r#"{"which_crop":{"question":"marigolds?"}}"#,

@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, JobAnswer, Press, What};
-use crate::planning::{Frost, JobKey};
+use crate::planning::{Frost, JobKey, Step};
 use crate::reminders::{
     DueJob, MOST_JOBS, coming_jobs, job_line, job_of, needs_mild_nights, open_jobs,
     reminder_buttons,
@@ -12,10 +12,12 @@ use crate::reminders::{
 use crate::wording::args;
 
 use super::answer::Asked;
+use super::came_up_talk::{came_up, offer_to_sow_again};
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
-use super::understand::Understood;
+use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
+use super::understand::{CameUp, Understood};
 
 /// Days by which *later* puts a job off.
 const LATER_DAYS: u64 = 3;
@@ -27,7 +29,8 @@ pub(super) fn now(desk: &mut Desk<'_>) {
         desk.reply(text);
         return;
     };
-    if desk.facts.crops.is_empty() || garden.frost == Frost::Free {
+    let no_plan = garden.frost == Frost::Free && desk.facts.sowings.is_empty();
+    if desk.facts.crops.is_empty() || no_plan {
         let understood = Understood::what_now(desk.today);
         let answer = Asked {
             understood: &understood,
@@ -57,12 +60,12 @@ fn jobs_page(
     on: NaiveDate,
 ) -> (String, crate::messages::Buttons) {
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
-    let open = open_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
+    let open = open_jobs(desk.own_crops(), desk.facts.known(), garden, on);
     let voice = &desk.speech.voice;
     let date = args().text("date", voice.date_with_weekday(on));
     if open.is_empty() {
         let nothing = desk.say("now-jobs-none", &date);
-        let coming = coming_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
+        let coming = coming_jobs(desk.own_crops(), desk.facts.known(), garden, on);
         let next = coming.first().map(|due| sentence_of_job(desk, due));
         return (
             [Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
@@ -106,7 +109,7 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
         desk.answer_press(Some(notice));
         return;
     }
-    let known = desk.garden().and_then(|garden| job_of(key, desk.catalogue(), garden)).is_some();
+    let known = job_of(key, &desk.facts.sowings, desk.catalogue(), desk.garden()).is_some();
     if !known && answer != JobAnswer::Undo {
         let notice = desk.say_key("notice-job-gone");
         desk.answer_press(Some(notice));
@@ -114,20 +117,44 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
     }
     let today = desk.today;
     let until = today + Days::new(LATER_DAYS);
-    let (mark, notice) = match answer {
-        JobAnswer::Done => {
-            let date = args().text("date", desk.date(today));
-            (Some(Mark::Done(today)), desk.say("notice-done", &date))
+    let on_today = args().text("date", desk.date(today));
+    let sowing = sowing_of(desk, key).cloned();
+    let check = sowing.as_ref().filter(|_| key.step == Step::Check);
+    let (changes, mark, notice) = match (answer, check) {
+        (JobAnswer::Done, Some(sowing)) => (
+            came_up(sowing, CameUp::Yes, today),
+            Some(Mark::Done(today)),
+            desk.say("notice-came-up", &on_today),
+        ),
+        (JobAnswer::NotUp, Some(sowing)) => (
+            came_up(sowing, CameUp::No, today),
+            Some(Mark::Skipped(today)),
+            desk.say_key("notice-not-up"),
+        ),
+        (JobAnswer::Done, None) => {
+            (done_by_button(desk, key), Some(Mark::Done(today)), desk.say("notice-done", &on_today))
         }
-        JobAnswer::Later => {
-            let date = args().text("date", desk.date(until));
-            (Some(Mark::Later(until)), desk.say("notice-later", &date))
+        (JobAnswer::Later, _) => {
+            let mark = Some(Mark::Later(until));
+            let notice = desk.say("notice-later", &args().text("date", desk.date(until)));
+            (vec![Change::MarkJob(key.clone(), mark)], mark, notice)
         }
-        JobAnswer::Skip => (Some(Mark::Skipped(today)), desk.say_key("notice-skip")),
-        JobAnswer::Undo => (None, desk.say_key("notice-undone")),
+        (JobAnswer::Skip | JobAnswer::NotUp, _) => {
+            let mark = Some(Mark::Skipped(today));
+            let notice = desk.say_key("notice-skip");
+            (vec![Change::MarkJob(key.clone(), mark)], mark, notice)
+        }
+        (JobAnswer::Undo, _) => (undone_by_button(desk, key), None, desk.say_key("notice-undone")),
     };
-    desk.change(Change::MarkJob(key.clone(), mark));
+    // A lone change is taken back alone, and one is kept as it always was.
+    match <[Change; 1]>::try_from(changes) {
+        Ok([only]) => desk.change(only),
+        Err(several) => desk.change(Change::Together(several)),
+    }
     redraw(desk, key, mark);
+    if let (JobAnswer::NotUp, Some(sowing)) = (answer, check) {
+        offer_to_sow_again(desk, sowing);
+    }
     desk.answer_press(Some(notice));
 }
 

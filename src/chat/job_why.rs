@@ -1,6 +1,6 @@
 //! Why a job of the plan stands where it does, in one sentence.
 
-use crate::planning::{Crop, Job, Label, Season, Step};
+use crate::planning::{Crop, Job, JobBasis, Label, Season, Step, cut_short_by_heat};
 use crate::wording::{Speech, args};
 
 /// The reason for a job's dates.
@@ -9,6 +9,27 @@ pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> Stri
     let voice = &speech.voice;
     let first = season.first_frost.map_or_else(String::new, |first| voice.date(first));
     let args = args().text("last_frost", voice.date(season.last_frost)).text("first_frost", first);
+    match job.basis {
+        JobBasis::Before(start) => {
+            let days = lead_days(crop, job.key.step);
+            let then = speech.step_phrase(start, crop);
+            let args = args.text("days", voice.weeks(days)).text("then", then);
+            return voice.say("plan-why-before", &args);
+        }
+        JobBasis::Hedge => return voice.say("plan-why-hedge", &args),
+        JobBasis::Repeat(last) => {
+            let args = args.text("last", voice.date(last));
+            return if cut_short_by_heat(crop) {
+                voice.say("plan-why-repeat-heat", &args)
+            } else {
+                voice.say("plan-why-repeat", &args)
+            };
+        }
+        JobBasis::Sowing(sown) => {
+            return voice.say("plan-why-sown", &args.text("sown", voice.date(sown)));
+        }
+        JobBasis::Season => {}
+    }
     match (job.key.step, job.window.label) {
         (Step::HardenOff, _) => voice.say("plan-why-harden-off", &args),
         (Step::PotUp, _) => voice.say("plan-why-pot-up", &args),
@@ -28,9 +49,15 @@ pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> Stri
             let args = args.text("minimum", minimum.unwrap_or_default());
             voice.say("plan-why-sow-outdoors", &args)
         }
-        (Step::PlantOut, Label::Spring) => {
+        (_, Label::Spring) => {
             let args = args.text("nights", voice.temperature(crop.coldest_night_c()));
             voice.say("plan-why-plant-out", &args)
         }
     }
+}
+
+/// How many days before the start a treatment begins.
+fn lead_days(crop: &Crop, step: Step) -> i64 {
+    let treatment = crop.seed.pretreat.iter().find(|treatment| Step::from(treatment.is) == step);
+    treatment.map_or(0, |treatment| treatment.lead_days)
 }

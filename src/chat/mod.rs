@@ -1,6 +1,7 @@
 //! Pure deciding: an incoming message and the facts it asked for become an outcome.
 
 mod answer;
+mod came_up_talk;
 mod caution_text;
 mod club_talk;
 mod conversation;
@@ -12,6 +13,7 @@ pub mod frost_words;
 mod job_talk;
 mod job_why;
 mod knowledge;
+mod latitude_talk;
 mod lookup_text;
 mod meant;
 mod menu;
@@ -19,7 +21,13 @@ mod now_text;
 mod question_talk;
 mod sentences;
 mod settings_talk;
+mod sowing_list;
+mod sowing_talk;
+#[cfg(test)]
+mod sowing_tests;
+mod sowing_text;
 pub mod understand;
+mod undo_talk;
 mod verdict_text;
 
 pub use answer::{Answer, Asked};

@@ -90,7 +90,7 @@ fn group_head(verdict: Verdict, step: Step, speech: &Speech) -> String {
         Step::SowOutdoors => speech.plain("group-sow-outdoors"),
         Step::PlantOut => speech.plain("group-plant-out"),
         Step::HardenOff => speech.plain("group-harden-off"),
-        Step::PotUp => speech.plain("group-pot-up"),
+        _ => speech.plain("group-pot-up"),
     };
     let args = args().text("how", &how);
     match verdict {

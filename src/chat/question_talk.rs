@@ -111,5 +111,14 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
             vec![Button::press(label, Press::Meant(id.clone(), understood.on))]
         }));
     }
-    desk.reply_with(answer.text, buttons);
+    let mut text = answer.text;
+    let bulbs = |id: &CropId| desk.crop(id).is_some_and(|crop| crop.outdoors.bulbs_by_daylength);
+    let about_start = matches!(understood.intent, Intent::CanStart | Intent::When | Intent::How);
+    if about_start && understood.crops.iter().any(bulbs) {
+        text = format!("{text}\n{}", super::latitude_talk::onion_line(desk));
+        if desk.in_private() && desk.facts.member.latitude.is_none() {
+            desk.expect(Expected::Latitude);
+        }
+    }
+    desk.reply_with(text, buttons);
 }

@@ -31,6 +31,14 @@ pub enum Request {
     Hour,
     /// The coordinator's page.
     Club,
+    /// A sowing that was made.
+    Sown,
+    /// The list of one's sowings.
+    Sowings,
+    /// Taking the last change back.
+    Undo,
+    /// How far north the garden lies.
+    Latitude,
 }
 
 impl Request {
@@ -50,6 +58,10 @@ impl Request {
             "zone" => Self::Zone,
             "hour" => Self::Hour,
             "club" => Self::Club,
+            "sown" | "sowed" => Self::Sown,
+            "sowings" => Self::Sowings,
+            "undo" => Self::Undo,
+            "latitude" => Self::Latitude,
             _ => return None,
         })
     }
@@ -72,6 +84,10 @@ struct Lists {
     zone: Vec<String>,
     hour: Vec<String>,
     settings: Vec<String>,
+    sown: Vec<String>,
+    sowings: Vec<String>,
+    undo: Vec<String>,
+    latitude: Vec<String>,
 }
 
 /// How sentences begin that do what a command does.
@@ -97,6 +113,10 @@ impl Sentences {
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
             (lists.settings, Request::Settings),
+            (lists.sown, Request::Sown),
+            (lists.sowings, Request::Sowings),
+            (lists.undo, Request::Undo),
+            (lists.latitude, Request::Latitude),
         ]
         .into_iter()
         .flat_map(|(list, request)| list.into_iter().map(move |text| (normalise(&text), request)))

@@ -72,7 +72,7 @@ impl Telling<'_> {
                     Step::SowIndoors => voice.say("reason-never-sown-indoors", &args),
                     Step::SowOutdoors => voice.say("reason-never-sown-outdoors", &args),
                     Step::PotUp => voice.say("reason-never-potted-up", &args),
-                    Step::HardenOff | Step::PlantOut => voice.say("reason-never-set-out", &args),
+                    _ => voice.say("reason-never-set-out", &args),
                 };
             }
         };
@@ -119,6 +119,7 @@ impl Telling<'_> {
                 Some(self.speech.voice.say("why-harden-off", &self.args().text("nights", &nights)))
             }
             (Step::PotUp, _) => Some(self.speech.plain("why-pot-up")),
+            _ => None,
         };
         let frost = self.frost_sentence(verdict);
         let parts: Vec<String> = first.into_iter().chain(frost).collect();
@@ -341,6 +342,7 @@ impl Telling<'_> {
             Step::PlantOut if self.crop.ways.is_empty() => voice.say("care-cover-planting", &args),
             Step::PlantOut => voice.say("care-cover", &args),
             Step::HardenOff | Step::PotUp => voice.say("care-harden-off", &args),
+            _ => return None,
         })
     }
 
@@ -369,7 +371,7 @@ impl Telling<'_> {
                 let args = self.args().text("apart", voice.length_mm(plants));
                 Some(voice.say("how-short-spacing", &args))
             }
-            Step::HardenOff | Step::PotUp => None,
+            _ => None,
         }
     }
 
@@ -390,7 +392,7 @@ impl Telling<'_> {
                 Step::SowOutdoors
             }
             Step::SowIndoors | Step::SowOutdoors => Step::PlantOut,
-            Step::PlantOut | Step::HardenOff | Step::PotUp => return None,
+            _ => return None,
         };
         let other = assess(self.crop, self.garden, step, self.assessment.on);
         let what = self.speech.step_phrase(step, self.crop);

@@ -53,6 +53,8 @@ pub struct Member {
     pub reminder_time: ReminderTime,
     /// For a garden without frost: the hot and the wet months as the member wrote them.
     pub hot_and_wet: Option<String>,
+    /// Degrees from the equator, north positive, -90 to 90; for what the length of days decides.
+    pub latitude: Option<i64>,
 }
 
 /// Where a setting comes from.

@@ -1,13 +1,17 @@
 //! Clubs, members and what they keep: types and their rules.
 
 mod job_mark;
+mod journal;
 mod language;
 mod member;
 mod reminder_time;
+mod sowing;
 mod zone;
 
 pub use job_mark::{JobMark, Mark};
+pub use journal::{LastChange, PutBack};
 pub use language::{LanguageError, LanguageTag, Units};
 pub use member::{Club, ClubId, Member, MemberId, Setting, SettingFrom, Settings};
 pub use reminder_time::{ReminderTime, ReminderTimeError};
+pub use sowing::{MOST_PLANTS, Sowing};
 pub use zone::{ZoneMatch, find_zone};

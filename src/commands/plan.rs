@@ -11,7 +11,7 @@ use super::CommandError;
 use super::flags::{BadInput, GardenFlags, Read};
 use crate::catalogue::{Meaning, normalise};
 use crate::chat::{Knowledge, job_why};
-use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, jobs};
+use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -52,7 +52,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
         .flat_map(|crop| {
-            season.iter().flat_map(|season| jobs(crop, season)).map(|job| (*crop, job))
+            season.iter().flat_map(|season| planned_jobs(crop, season)).map(|job| (*crop, job))
         })
         .collect();
     all.sort_by_key(|(_, job)| (job.window.ideal_from, job.window.ideal_to));

@@ -21,6 +21,8 @@ pub enum JobAnswer {
     Skip,
     /// Takes the last answer back.
     Undo,
+    /// Nothing came up, said of a check.
+    NotUp,
 }
 
 /// Whose frost dates are meant.
@@ -54,6 +56,14 @@ pub enum Press {
     Now(u16, NaiveDate),
     /// Answer the question that needed to know which crop was meant, about this one, on a day.
     Meant(CropId, NaiveDate),
+    /// Show a page of the member's sowings, from 0.
+    Sowings(u16),
+    /// Give up a sowing by its number, and show that page of the list again.
+    EndSowing(i64, u16),
+    /// Record a new sowing today like the one of this number.
+    SowAgain(i64),
+    /// Take back the change of this number, if it is still the last.
+    Undo(i64),
     /// Set the reminder time.
     Hour(ReminderTime),
     /// Ask for a reminder time.
@@ -147,6 +157,7 @@ impl fmt::Display for Press {
                     JobAnswer::Later => 'l',
                     JobAnswer::Skip => 's',
                     JobAnswer::Undo => 'u',
+                    JobAnswer::NotUp => 'n',
                 };
                 write!(f, "j:{answer}:{key}")
             }
@@ -157,6 +168,10 @@ impl fmt::Display for Press {
             Self::Crops(page) => write!(f, "c:{page}"),
             Self::Now(page, on) => write!(f, "n:{page}:{on}"),
             Self::Meant(crop, on) => write!(f, "m:{crop}:{on}"),
+            Self::Sowings(page) => write!(f, "S:{page}"),
+            Self::EndSowing(id, page) => write!(f, "e:{id}:{page}"),
+            Self::SowAgain(id) => write!(f, "r:{id}"),
+            Self::Undo(number) => write!(f, "U:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
             Self::Zone(topic, zone) => write!(f, "z:{topic}:{}", zone.name()),
@@ -191,6 +206,7 @@ fn read(text: &str) -> Option<Press> {
                 "l" => JobAnswer::Later,
                 "s" => JobAnswer::Skip,
                 "u" => JobAnswer::Undo,
+                "n" => JobAnswer::NotUp,
                 _ => return None,
             };
             Press::Job(key.parse().ok()?, answer)
@@ -211,6 +227,13 @@ fn read(text: &str) -> Option<Press> {
             let (id, on) = pair()?;
             Press::Meant(crop(id)?, on.parse().ok()?)
         }
+        "S" => Press::Sowings(rest.parse().ok()?),
+        "e" => {
+            let (id, page) = pair()?;
+            Press::EndSowing(id.parse().ok()?, page.parse().ok()?)
+        }
+        "r" => Press::SowAgain(rest.parse().ok()?),
+        "U" => Press::Undo(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
         "z" => {
@@ -257,7 +280,7 @@ mod tests {
     }
 
     fn job(crop: &str, step: Step, label: Label) -> JobKey {
-        JobKey { crop: CropId::new(crop), step, label, season: 2026 }
+        JobKey { crop: CropId::new(crop), step, label, season: 2026, sowing: None }
     }
 
     fn on() -> NaiveDate {
@@ -288,6 +311,48 @@ mod tests {
                 Press::Job(job("basil", Step::PotUp, Label::Spring), JobAnswer::Done),
                 "j:d:basil.pu.s.2026",
             ),
+            (
+                Press::Job(
+                    JobKey { sowing: Some(17), ..job("tomato", Step::PlantOut, Label::Spring) },
+                    JobAnswer::Done,
+                ),
+                "j:d:tomato.po.s.2026.17",
+            ),
+            (
+                Press::Job(
+                    JobKey { sowing: Some(17), ..job("pea", Step::Check, Label::Spring) },
+                    JobAnswer::NotUp,
+                ),
+                "j:n:pea.ck.s.2026.17",
+            ),
+            (
+                Press::Job(job("dill", Step::Harvest, Label::Autumn), JobAnswer::Done),
+                "j:d:dill.ha.a.2026",
+            ),
+            (
+                Press::Job(job("okra", Step::Soak, Label::Spring), JobAnswer::Done),
+                "j:d:okra.sk.s.2026",
+            ),
+            (
+                Press::Job(job("morning_glory", Step::Nick, Label::Spring), JobAnswer::Done),
+                "j:d:morning_glory.ni.s.2026",
+            ),
+            (
+                Press::Job(job("lavender", Step::Chill, Label::Spring), JobAnswer::Done),
+                "j:d:lavender.cl.s.2026",
+            ),
+            (
+                Press::Job(job("potato", Step::Chit, Label::Spring), JobAnswer::Done),
+                "j:d:potato.ct.s.2026",
+            ),
+            (
+                Press::Job(job("sweet_potato", Step::RootSlips, Label::Spring), JobAnswer::Done),
+                "j:d:sweet_potato.rs.s.2026",
+            ),
+            (Press::Sowings(1), "S:1"),
+            (Press::EndSowing(17, 1), "e:17:1"),
+            (Press::SowAgain(17), "r:17"),
+            (Press::Undo(42), "U:42"),
             (Press::Frost(Topic::Mine, None), "f:m:-"),
             (Press::Frost(Topic::Mine, Some(Frost::Free)), "f:m:n"),
             (Press::Frost(Topic::Club, frost(Basis::Average, Some((10, 5)))), "f:c:a05-15/10-05"),
@@ -345,7 +410,11 @@ mod tests {
             "j:x:tomato.si.s.2026",
             "j:d:tomato.si.s",
             "j:d:.si.s.2026",
-            "j:d:tomato.si.s.2026.1",
+            "j:d:tomato.si.s.2026.0",
+            "j:d:tomato.si.s.2026.x",
+            "j:d:tomato.si.s.2026.1.1",
+            "U:x",
+            "e:17",
             "f:m:a13-01",
             "f:x:-",
             "c:-1",

@@ -17,18 +17,19 @@ impl Window {
         let Some(indoors) = &crop.indoors else { return self };
         let weeks = |n: i64| sown + TimeDelta::weeks(n);
         match step {
-            Step::SowIndoors | Step::SowOutdoors => self,
             Step::PotUp => {
                 let to = weeks(indoors.stay_weeks.longest.max(4));
                 Self { from: weeks(3), ideal_from: weeks(3), ideal_to: weeks(4), to, ..self }
             }
             Step::HardenOff => self.not_before(weeks(indoors.age_weeks.workable.low - 2)),
             Step::PlantOut => self.not_before(weeks(indoors.age_weeks.workable.low)),
+            _ => self,
         }
     }
 
     /// The same window, with no good or workable day before `date`.
-    fn not_before(self, date: NaiveDate) -> Self {
+    #[must_use]
+    pub fn not_before(self, date: NaiveDate) -> Self {
         let later = |day: NaiveDate| day.max(date);
         Self {
             from: later(self.from),

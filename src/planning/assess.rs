@@ -285,6 +285,13 @@ fn impossible(crop: &Crop, step: Step) -> Option<Reason> {
             let helps = crop.indoors.as_ref().is_some_and(|i| i.stay_weeks.potted_up.is_some());
             (!helps).then_some(Reason::NeverThisWay)
         }
+        Step::Soak
+        | Step::Nick
+        | Step::Chill
+        | Step::Chit
+        | Step::RootSlips
+        | Step::Check
+        | Step::Harvest => Some(Reason::NeverThisWay),
         Step::HardenOff if !has_indoors => Some(Reason::NeverThisWay),
         Step::PlantOut if !has_indoors && !crop.ways.is_empty() => Some(Reason::NeverThisWay),
         _ => None,

@@ -159,7 +159,7 @@ pub enum Rhythm {
 }
 
 /// A way of starting a crop from seed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Way {
     /// In cells under cover.

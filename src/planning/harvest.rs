@@ -30,7 +30,7 @@ pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
 
 /// Days by which a harvest comes later as autumn days shorten. Source: Virginia Cooperative
 /// Extension 426-334.
-const SHORT_DAY_FACTOR: i64 = 14;
+pub(super) const SHORT_DAY_FACTOR: i64 = 14;
 
 /// Days to count back from the average first autumn frost for an autumn sowing.
 ///

@@ -10,12 +10,15 @@
 mod after_sowing;
 mod assess;
 mod crop;
+mod daylength;
 mod garden;
 mod harvest;
 mod jobs;
 mod month_day;
 mod ripening;
 mod season;
+mod sowing;
+mod succession;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
@@ -25,10 +28,13 @@ pub use crop::{
     PreTreatment, Rhythm, Seed, SoilTemperature, Sourced, Sources, Spacing, Span, StartFrom,
     Treatment, Vigour, Way,
 };
+pub use daylength::{OnionClass, onion_classes};
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
 pub use harvest::{autumn_count_back, harvest_end};
-pub use jobs::{Job, JobKey, JobKeyError, jobs};
+pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
+pub use sowing::{SowingPlan, Sown, resow_margin_days, sowing_place, sowing_plan};
+pub use succession::{cut_short_by_heat, repeat_after};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

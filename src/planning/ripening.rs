@@ -72,7 +72,7 @@ pub fn ripening_of(crop: &Crop, start: &Assessment) -> Option<Ripening> {
         Step::PlantOut => {
             (on, days_after_setting_out(crop, days.low), days_after_setting_out(crop, days.high))
         }
-        Step::PotUp | Step::HardenOff => return None,
+        _ => return None,
     };
     let first_early = from + TimeDelta::days(low);
     let first_late = from + TimeDelta::days(high);

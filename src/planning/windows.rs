@@ -14,22 +14,81 @@ use super::season::Season;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Step {
+    /// Soaking seed before it is sown.
+    Soak,
+    /// Nicking or filing seed coats before sowing.
+    Nick,
+    /// Chilling seed, moist, before sowing.
+    Chill,
+    /// Sprouting tubers in light before planting.
+    Chit,
+    /// Growing slips from a root before planting.
+    RootSlips,
     /// Sowing in cells under cover.
     SowIndoors,
     /// Sowing in place.
     SowOutdoors,
+    /// Looking whether a sowing has come up.
+    Check,
     /// Moving a seedling into a larger pot.
     PotUp,
     /// Getting plants used to the outdoors, over 7 to 14 days.
     HardenOff,
     /// Setting out plants; also planting sets, tubers, cloves and slips.
     PlantOut,
+    /// The first harvest or bloom.
+    Harvest,
 }
 
 impl Step {
     /// Every step, in the order a plant goes through them.
-    pub const ALL: [Self; 5] =
-        [Self::SowIndoors, Self::SowOutdoors, Self::PotUp, Self::HardenOff, Self::PlantOut];
+    pub const ALL: [Self; 12] = [
+        Self::Soak,
+        Self::Nick,
+        Self::Chill,
+        Self::Chit,
+        Self::RootSlips,
+        Self::SowIndoors,
+        Self::SowOutdoors,
+        Self::Check,
+        Self::PotUp,
+        Self::HardenOff,
+        Self::PlantOut,
+        Self::Harvest,
+    ];
+
+    /// Whether it comes before the sowing or planting itself.
+    #[must_use]
+    pub fn is_treatment(self) -> bool {
+        self < Self::SowIndoors
+    }
+
+    /// Whether it puts seed into cells or into the ground.
+    #[must_use]
+    pub fn is_sowing(self) -> bool {
+        matches!(self, Self::SowIndoors | Self::SowOutdoors)
+    }
+}
+
+impl From<Treatment> for Step {
+    fn from(treatment: Treatment) -> Self {
+        match treatment {
+            Treatment::Soak => Self::Soak,
+            Treatment::Nick => Self::Nick,
+            Treatment::Chill => Self::Chill,
+            Treatment::Chit => Self::Chit,
+            Treatment::RootSlips => Self::RootSlips,
+        }
+    }
+}
+
+impl From<Way> for Step {
+    fn from(way: Way) -> Self {
+        match way {
+            Way::Indoors => Self::SowIndoors,
+            Way::Outdoors => Self::SowOutdoors,
+        }
+    }
 }
 
 /// Which sowing of the year a window belongs to.
@@ -69,7 +128,8 @@ impl Window {
         (self.from..=self.to).contains(&date)
     }
 
-    fn shifted(self, from: i64, ideal_from: i64, ideal_to: i64, to: i64) -> Self {
+    /// The same window, each bound moved by its own number of days.
+    pub(super) fn shifted(self, from: i64, ideal_from: i64, ideal_to: i64, to: i64) -> Self {
         Self {
             from: self.from + TimeDelta::days(from),
             ideal_from: self.ideal_from + TimeDelta::days(ideal_from),
@@ -82,7 +142,7 @@ impl Window {
 
     /// The same window with its four dates in order: a bound that another has overtaken is moved
     /// to it, the last worthwhile day ruling over the good ones.
-    fn ordered(mut self) -> Self {
+    pub(super) fn ordered(mut self) -> Self {
         self.ideal_to = self.ideal_to.min(self.to);
         self.ideal_from = self.ideal_from.min(self.ideal_to);
         self.from = self.from.min(self.ideal_from);
@@ -108,7 +168,8 @@ pub struct Windows {
 }
 
 impl Windows {
-    /// The windows of `step`.
+    /// The windows of `step`; none for a step that depends on a sowing (a check, a harvest) or on
+    /// the sowing to come (a treatment).
     #[must_use]
     pub fn of(&self, step: Step) -> &[Window] {
         match step {
@@ -117,6 +178,13 @@ impl Windows {
             Step::PotUp => &self.pot_up,
             Step::HardenOff => &self.harden_off,
             Step::PlantOut => &self.plant_out,
+            Step::Soak
+            | Step::Nick
+            | Step::Chill
+            | Step::Chit
+            | Step::RootSlips
+            | Step::Check
+            | Step::Harvest => &[],
         }
     }
 }
@@ -149,7 +217,7 @@ fn weeks(n: i64) -> TimeDelta {
 }
 
 /// The usual first day of setting out, and how much later it is than the class alone would say.
-fn setting_out(crop: &Crop, season: &Season) -> (NaiveDate, TimeDelta) {
+pub(super) fn setting_out(crop: &Crop, season: &Season) -> (NaiveDate, TimeDelta) {
     let by_class = season.last_frost + weeks(crop.setting_out().low);
     match season.trusted {
         Some(trusted) if tops_meet_frost(crop) && trusted > by_class => {

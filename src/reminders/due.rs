@@ -1,11 +1,10 @@
 //! Which jobs a reminder names on a morning.
 
-use std::collections::HashMap;
+use chrono::{NaiveDate, TimeDelta};
 
-use chrono::{Datelike, NaiveDate, TimeDelta};
-
+use super::applicable::{Known, applicable};
 use crate::club::{JobMark, Mark};
-use crate::planning::{Crop, Frost, Garden, Job, JobKey, Label, Season, Step, Way, jobs};
+use crate::planning::{Crop, Garden, Job, JobBasis, Step};
 
 /// A job that a morning's message names.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -20,21 +19,22 @@ pub struct DueJob {
 ///
 /// A job is named when its good days begin, once more in their middle and on the last of them,
 /// for as long as it is neither done nor skipped. A job put off is named on the day it was put
-/// off to. Setting out a crop that frost kills is never named as a last chance.
+/// off to. Setting out a crop that frost kills is never named as a last chance. A repeat sowing,
+/// a second sowing as a hedge and a first harvest are named once; a check when the sowing should
+/// be up, and once more when it is time to sow again.
 #[must_use]
 pub fn due_jobs<'c>(
     crops: impl IntoIterator<Item = &'c Crop>,
-    marks: &[JobMark],
+    known: Known<'_>,
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<DueJob> {
-    let marks: HashMap<&JobKey, &JobMark> = marks.iter().map(|mark| (&mark.key, mark)).collect();
     let mut due: Vec<DueJob> = crops
         .into_iter()
         .flat_map(|crop| {
-            applicable(crop, &marks, garden, date)
+            applicable(crop, known, garden, date)
                 .into_iter()
-                .filter(|job| is_due(crop, job, marks.get(&job.key).copied(), date))
+                .filter(|job| is_due(crop, job, known.mark(&job.key), date))
                 .map(|job| DueJob { last_chance: last_chance(crop, &job, date), job })
                 .collect::<Vec<_>>()
         })
@@ -48,15 +48,14 @@ pub fn due_jobs<'c>(
 #[must_use]
 pub fn open_jobs<'c>(
     crops: impl IntoIterator<Item = &'c Crop>,
-    marks: &[JobMark],
+    known: Known<'_>,
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<DueJob> {
-    let marks: HashMap<&JobKey, &JobMark> = marks.iter().map(|mark| (&mark.key, mark)).collect();
     let mut open: Vec<DueJob> = crops
         .into_iter()
         .flat_map(|crop| {
-            applicable(crop, &marks, garden, date)
+            applicable(crop, known, garden, date)
                 .into_iter()
                 .filter(|job| job.window.covers(date))
                 .map(|job| DueJob { last_chance: last_chance(crop, &job, date), job })
@@ -68,81 +67,6 @@ pub fn open_jobs<'c>(
         (!due.last_chance, !good, due.job.window.ideal_to, due.job.key.clone())
     });
     open
-}
-
-/// The jobs of the seasons around `date` that make sense for this member: not done, not skipped,
-/// and on the way of starting that the member has taken or would best take.
-fn applicable(
-    crop: &Crop,
-    marks: &HashMap<&JobKey, &JobMark>,
-    garden: Garden,
-    date: NaiveDate,
-) -> Vec<Job> {
-    let Frost::Dates(frost) = garden.frost else { return Vec::new() };
-    let all: Vec<Job> = (date.year() - 1..=date.year() + 1)
-        .flat_map(|year| jobs(crop, &Season::of_year(frost, year)))
-        .collect();
-    let mark_of = |step: Step, label: Label, season: i32| {
-        let key = JobKey { crop: crop.id.clone(), step, label, season };
-        marks.get(&key).and_then(|mark| mark.mark)
-    };
-    let indoors_first = crop.ways.first() != Some(&Way::Outdoors);
-    let from_its_sowing = |job: &Job| match mark_of(Step::SowIndoors, job.key.label, job.key.season)
-    {
-        Some(Mark::Done(sown)) => {
-            Job { window: job.window.after_sowing(job.key.step, crop, sown), ..job.clone() }
-        }
-        _ => job.clone(),
-    };
-    all.iter()
-        .filter(|job| {
-            let JobKey { step, label, season, .. } = job.key;
-            let of = |step| mark_of(step, label, season);
-            let done = |step| matches!(of(step), Some(Mark::Done(_)));
-            let skipped = |step| matches!(of(step), Some(Mark::Skipped(_)));
-            if done(step) || skipped(step) {
-                return false;
-            }
-            // What follows a finished step is not asked for again.
-            let further_on = |steps: &[Step]| steps.iter().any(|later| done(*later));
-            match step {
-                Step::SowIndoors => {
-                    indoors_first
-                        && !further_on(&[
-                            Step::SowOutdoors,
-                            Step::PotUp,
-                            Step::HardenOff,
-                            Step::PlantOut,
-                        ])
-                }
-                Step::SowOutdoors => {
-                    let missed_indoors = all.iter().any(|other| {
-                        other.key.step == Step::SowIndoors
-                            && (other.key.label, other.key.season) == (label, season)
-                            && other.window.ideal_to < date
-                    });
-                    !further_on(&[Step::SowIndoors, Step::HardenOff, Step::PlantOut])
-                        && (!indoors_first || missed_indoors || skipped(Step::SowIndoors))
-                }
-                Step::PotUp => {
-                    done(Step::SowIndoors) && !further_on(&[Step::HardenOff, Step::PlantOut])
-                }
-                Step::HardenOff | Step::PlantOut => {
-                    // Where sowing in place is the better way, plants in trays are assumed only
-                    // when the member said so.
-                    // The same holds for a second crop in autumn.
-                    let expected = indoors_first && label == Label::Spring;
-                    let raised = crop.ways.is_empty()
-                        || done(Step::SowIndoors)
-                        || (expected && !skipped(Step::SowIndoors));
-                    raised
-                        && !done(Step::SowOutdoors)
-                        && !(step == Step::HardenOff && done(Step::PlantOut))
-                }
-            }
-        })
-        .map(from_its_sowing)
-        .collect()
 }
 
 /// Days for which a job that was just named is left in peace, but for its last good day.
@@ -163,6 +87,10 @@ fn is_due(crop: &Crop, job: &Job, mark: Option<&JobMark>, date: NaiveDate) -> bo
         }
     }
     let Some(named_on) = named_on else { return true };
+    if named_once(job) {
+        let again = job.key.step == Step::Check && named_on < window.ideal_to;
+        return again && date >= window.ideal_to;
+    }
     let half = window.ideal_to.signed_duration_since(window.ideal_from).num_days() / 2;
     let middle = window.ideal_from + TimeDelta::days(half);
     let reached = |day: NaiveDate| named_on < day && day <= date;
@@ -172,7 +100,13 @@ fn is_due(crop: &Crop, job: &Job, mark: Option<&JobMark>, date: NaiveDate) -> bo
 }
 
 fn last_chance(crop: &Crop, job: &Job, date: NaiveDate) -> bool {
-    date >= job.window.ideal_to && !never_pressed(crop, job)
+    date >= job.window.ideal_to && !never_pressed(crop, job) && !named_once(job)
+}
+
+/// Whether it is offered rather than asked for: what can wait, and what may never be needed.
+fn named_once(job: &Job) -> bool {
+    matches!(job.key.step, Step::Check | Step::Harvest)
+        || matches!(job.basis, JobBasis::Repeat(_) | JobBasis::Hedge)
 }
 
 /// Tender plants are never pressed out on a last day: the week's nights decide.
@@ -185,14 +119,13 @@ fn never_pressed(crop: &Crop, job: &Job) -> bool {
 #[must_use]
 pub fn coming_jobs<'c>(
     crops: impl IntoIterator<Item = &'c Crop>,
-    marks: &[JobMark],
+    known: Known<'_>,
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<DueJob> {
-    let marks: HashMap<&JobKey, &JobMark> = marks.iter().map(|mark| (&mark.key, mark)).collect();
     let mut coming: Vec<DueJob> = crops
         .into_iter()
-        .flat_map(|crop| applicable(crop, &marks, garden, date))
+        .flat_map(|crop| applicable(crop, known, garden, date))
         .filter(|job| job.window.to >= date)
         .map(|job| DueJob { job, last_chance: false })
         .collect();

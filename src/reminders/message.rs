@@ -5,12 +5,17 @@ use std::fmt::Write;
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
-use crate::club::{JobMark, Mark};
+use crate::club::{JobMark, Mark, Sowing};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
-use crate::planning::{Crop, Frost, Garden, JobKey, Label, Season, Step, jobs};
+use crate::planning::{
+    Crop, Frost, Garden, JobBasis, JobKey, Label, Season, Step, cut_short_by_heat, jobs,
+    repeat_after,
+};
 use crate::wording::{Speech, args, sentence};
 
+use super::applicable::Known;
 use super::due::DueJob;
+use super::from_sowings::steps_left;
 
 /// The most jobs that one message names; the rest are named on the next mornings.
 pub const MOST_JOBS: usize = 8;
@@ -21,6 +26,13 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
     let window = &due.job.window;
     let voice = &speech.voice;
     let what = sentence(&speech.step_phrase(due.job.key.step, crop));
+    let what = match due.job.basis {
+        // Several sowings of one crop stand side by side.
+        JobBasis::Sowing(sown) => {
+            voice.say("job-of-sowing", &args().text("what", what).text("date", voice.date(sown)))
+        }
+        _ => what,
+    };
     let what = match window.label {
         Label::Autumn => voice.say("job-for-autumn", &args().text("what", what)),
         Label::Spring | Label::Overwintering => what,
@@ -31,16 +43,46 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
         .text("until", voice.date(window.ideal_to))
         .text("last", voice.date(window.to))
         .text("nights", voice.temperature(crop.coldest_night_c()));
-    match due.job.key.step {
-        Step::HardenOff if date >= window.ideal_from => voice.say("job-harden-off", &args),
-        Step::PlantOut if crop.frost_kills() && date >= window.ideal_from => {
-            voice.say("job-when-nights-allow", &args)
-        }
+    let line = match due.job.key.step {
+        Step::Check if date < window.ideal_to => voice.say("job-check", &args),
+        Step::Check => voice.say("job-check-resow", &args),
+        Step::Harvest => voice.say("job-harvest", &args),
+        // What is offered as one more of a series is never late.
+        _ if matches!(due.job.basis, JobBasis::Repeat(_)) => voice.say("job-worth-until", &args),
         _ if date < window.ideal_from => voice.say("job-early", &args),
+        Step::HardenOff => voice.say("job-harden-off", &args),
+        Step::PlantOut if crop.frost_kills() => voice.say("job-when-nights-allow", &args),
         _ if date > window.ideal_to => voice.say("job-late", &args),
         _ if date == window.ideal_to => voice.say("job-last-good-day", &args),
         _ => voice.say("job-good-until", &args),
+    };
+    match remark(due, crop, speech) {
+        Some(remark) => format!("{line} {remark}"),
+        None => line,
     }
+}
+
+/// What else the line says: why the job is offered, or how the seed wants to lie.
+fn remark(due: &DueJob, crop: &Crop, speech: &Speech) -> Option<String> {
+    let voice = &speech.voice;
+    match due.job.basis {
+        JobBasis::Before(start) => {
+            let then = speech.step_phrase(start, crop);
+            return Some(voice.say("job-before", &args().text("then", then)));
+        }
+        JobBasis::Hedge => return Some(speech.plain("job-hedge")),
+        JobBasis::Repeat(last) => {
+            let last = args().text("last", voice.date(last));
+            return Some(if cut_short_by_heat(crop) {
+                voice.say("job-repeat-heat", &last)
+            } else {
+                voice.say("job-repeat", &last)
+            });
+        }
+        JobBasis::Season | JobBasis::Sowing(_) => {}
+    }
+    let on_surface = crop.seed.depth_mm.as_ref().is_some_and(|depth| depth.is.high == 0);
+    (due.job.key.step.is_sowing() && on_surface).then(|| speech.plain("job-on-surface"))
 }
 
 /// The morning's text for the jobs that `due` names, numbered from 1.
@@ -88,7 +130,14 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
             let number = index + 1;
             let label = |text: &str| speech.voice.say(text, &args().count("number", number));
             let press = |answer| Press::Job(key.clone(), answer);
+            let is_check = key.step == Step::Check;
             match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {
+                Some(Mark::Done(_)) if is_check => {
+                    vec![Button::press(label("button-up-undo"), press(JobAnswer::Undo))]
+                }
+                Some(Mark::Skipped(_)) if is_check => {
+                    vec![Button::press(label("button-not-up-undo"), press(JobAnswer::Undo))]
+                }
                 Some(Mark::Done(_)) => {
                     vec![Button::press(label("button-done-undo"), press(JobAnswer::Undo))]
                 }
@@ -98,6 +147,11 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
                 Some(Mark::Later(_)) => vec![
                     Button::press(label("button-done"), press(JobAnswer::Done)),
                     Button::press(label("button-later-undo"), press(JobAnswer::Undo)),
+                ],
+                None if is_check => vec![
+                    Button::press(label("button-up"), press(JobAnswer::Done)),
+                    Button::press(label("button-not-up"), press(JobAnswer::NotUp)),
+                    Button::press(label("button-later"), press(JobAnswer::Later)),
                 ],
                 None => vec![
                     Button::press(label("button-done"), press(JobAnswer::Done)),
@@ -109,12 +163,40 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
         .collect()
 }
 
-/// The dated job that a key names in a garden, where it still exists.
+/// The dated job that a key names, where it still exists: one of a garden's season, or one that
+/// follows from a recorded sowing, whether or not it was done already.
 #[must_use]
-pub fn job_of(key: &JobKey, catalogue: &Catalogue, garden: Garden) -> Option<DueJob> {
-    let Frost::Dates(frost) = garden.frost else { return None };
+pub fn job_of(
+    key: &JobKey,
+    sowings: &[Sowing],
+    catalogue: &Catalogue,
+    garden: Option<Garden>,
+) -> Option<DueJob> {
     let crop = catalogue.get(key.crop.as_str())?;
-    let job =
-        jobs(crop, &Season::of_year(frost, key.season)).into_iter().find(|job| job.key == *key)?;
-    Some(DueJob { job, last_chance: false })
+    let frost = garden.and_then(|garden| match garden.frost {
+        Frost::Dates(frost) => Some(frost),
+        Frost::Free => None,
+    });
+    let job = match key.sowing {
+        None => {
+            jobs(crop, &Season::of_year(frost?, key.season)).into_iter().find(|j| j.key == *key)
+        }
+        Some(id) => {
+            let sowing = sowings.iter().find(|sowing| sowing.id == id)?;
+            if key.step == Step::SowOutdoors {
+                let season = Season::of_year(frost?, key.season);
+                let window = repeat_after(crop, &season, key.label, sowing.sown_on)?;
+                let basis = JobBasis::Repeat(sowing.sown_on);
+                let key = key.clone();
+                Some(crate::planning::Job { key, window, better_way: true, basis })
+            } else {
+                // What was answered already is still this sowing's.
+                let mut unanswered = sowing.clone();
+                unanswered.came_up_on = None;
+                let all = steps_left(crop, &unanswered, Known::default(), garden);
+                all.into_iter().find(|job| job.key == *key)
+            }
+        }
+    };
+    Some(DueJob { job: job?, last_chance: false })
 }

@@ -1,11 +1,15 @@
 //! A member's morning: which jobs are due, and the one message that names them.
 
+mod applicable;
 mod due;
+mod from_sowings;
 mod message;
 #[cfg(test)]
 mod tests;
 
+pub use applicable::Known;
 pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
+pub use from_sowings::steps_left;
 pub use message::{
     MOST_JOBS, job_line, job_of, needs_mild_nights, reminder_buttons, reminder_text,
 };

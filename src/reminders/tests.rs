@@ -2,10 +2,10 @@
 
 use chrono::{Days, NaiveDate};
 
-use super::{due_jobs, open_jobs};
+use super::{Known, due_jobs, open_jobs};
 use crate::catalogue::Catalogue;
-use crate::club::{JobMark, Mark};
-use crate::planning::{Basis, Garden, JobKey, Label, Step};
+use crate::club::{JobMark, Mark, Sowing};
+use crate::planning::{Basis, Garden, JobBasis, JobKey, Label, Step, Way, sowing_place};
 
 fn date(text: &str) -> NaiveDate {
     text.parse().expect("a date")
@@ -17,7 +17,13 @@ fn garden() -> Garden {
 }
 
 fn key(crop: &str, step: Step) -> JobKey {
-    JobKey { crop: crate::planning::CropId::new(crop), step, label: Label::Spring, season: 2026 }
+    JobKey {
+        crop: crate::planning::CropId::new(crop),
+        step,
+        label: Label::Spring,
+        season: 2026,
+        sowing: None,
+    }
 }
 
 /// A member who answers each reminder as told, morning by morning from `from` to `to`.
@@ -33,7 +39,7 @@ fn named(
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date(to) {
-        for due in due_jobs([crop], &marks, garden(), day) {
+        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden(), day) {
             let key = due.job.key;
             named.push((key.step, day));
             let before = marks.iter().position(|mark| mark.key == key);
@@ -96,7 +102,7 @@ fn tender_plants_are_never_pressed_out_on_a_last_day() {
     // Good days 22 to 29 May; the last of them is not named for its own sake.
     assert_eq!(days_of(&ignored, Step::PlantOut), ["2026-05-22", "2026-05-25"]);
     for day in ["2026-05-29", "2026-06-10", "2026-06-13"] {
-        let open = open_jobs([tomato], &[], garden(), date(day));
+        let open = open_jobs([tomato], Known::default(), garden(), date(day));
         let out = open.iter().find(|due| due.job.key.step == Step::PlantOut).expect("open");
         assert!(!out.last_chance, "{day}");
     }
@@ -113,7 +119,7 @@ fn a_member_who_joins_late_hears_of_it_once_and_of_the_other_way_when_it_is_bett
 
 #[test]
 fn one_way_of_starting_rules_out_the_other() {
-    let in_time = named("cucumber", "2026-04-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
+    let in_time = named("melon", "2026-04-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
     assert_eq!(days_of(&in_time, Step::SowIndoors).len(), 1);
     assert_eq!(days_of(&in_time, Step::SowOutdoors), Vec::<String>::new());
     let peas = named("pea", "2026-03-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
@@ -129,7 +135,8 @@ fn another_season_is_another_job() {
         mark: Some(Mark::Done(date("2026-03-27"))),
         named_on: None,
     };
-    let next_year = due_jobs([tomato], &[done], garden(), date("2027-03-27"));
+    let next_year =
+        due_jobs([tomato], Known { marks: &[done], sowings: &[] }, garden(), date("2027-03-27"));
     assert_eq!(next_year.len(), 1);
     assert_eq!(next_year[0].job.key.season, 2027);
 }
@@ -138,6 +145,151 @@ fn another_season_is_another_job() {
 fn nothing_is_named_where_it_does_not_freeze() {
     let catalogue = Catalogue::embedded().expect("the catalogue");
     for day in ["2026-01-15", "2026-04-15", "2026-10-01"] {
-        assert!(due_jobs(catalogue.iter(), &[], Garden::FROST_FREE, date(day)).is_empty());
+        assert!(
+            due_jobs(catalogue.iter(), Known::default(), Garden::FROST_FREE, date(day)).is_empty()
+        );
     }
+}
+
+#[test]
+fn a_second_sowing_in_place_is_offered_once_beside_plants_raised_as_a_hedge() {
+    let in_time = named("cucumber", "2026-04-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
+    assert_eq!(days_of(&in_time, Step::SowIndoors).len(), 1);
+    assert_eq!(days_of(&in_time, Step::SowOutdoors), ["2026-05-22"]);
+    let left = named("cucumber", "2026-04-01", "2026-12-31", |key, day| {
+        (key.step == Step::SowIndoors).then_some(Mark::Done(day))
+    });
+    assert_eq!(days_of(&left, Step::SowOutdoors), ["2026-05-22"], "offered, not pressed");
+    // Where the first was missed it is the only chance, and is named again.
+    let missed = named("cucumber", "2026-04-01", "2026-12-31", |_, _| None);
+    assert_eq!(days_of(&missed, Step::SowOutdoors).len(), 3);
+}
+
+#[test]
+fn what_comes_before_the_seed_is_named_in_time_and_not_after_it() {
+    // Potatoes are planted from 1 May (two weeks before the last frost), chitted 28 days before.
+    let potatoes = named("potato", "2026-03-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
+    assert_eq!(days_of(&potatoes, Step::Chit), ["2026-04-03"]);
+    assert_eq!(days_of(&potatoes, Step::PlantOut), ["2026-05-01"]);
+    // Chitted a week later, they are planted a week later.
+    let later = named("potato", "2026-04-10", "2026-12-31", |_, day| Some(Mark::Done(day)));
+    assert_eq!(days_of(&later, Step::PlantOut), ["2026-05-08"]);
+    let slips = named("sweet_potato", "2026-03-01", "2026-12-31", |_, _| None);
+    assert_eq!(days_of(&slips, Step::RootSlips).len(), 1, "{slips:?}");
+    // Okra is soaked the evening before, for the one sowing that is made.
+    let okra = named("okra", "2026-03-01", "2026-12-31", |_, day| Some(Mark::Done(day)));
+    let sown: NaiveDate = days_of(&okra, Step::SowIndoors)[0].parse().expect("a date");
+    assert_eq!(days_of(&okra, Step::Soak), [(sown - Days::new(1)).to_string()]);
+    let skipped = named("okra", "2026-03-01", "2026-12-31", |key, day| {
+        key.step.is_sowing().then_some(Mark::Skipped(day))
+    });
+    assert!(days_of(&skipped, Step::Soak).len() <= 4, "not after both sowings were left");
+}
+
+fn sowing(id: i64, crop: &str, way: Way, on: &str) -> Sowing {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    let crop = catalogue.get(crop).expect("listed");
+    let (label, season) = sowing_place(crop, Some(garden()), way, date(on));
+    Sowing {
+        id,
+        crop: crop.id.clone(),
+        way,
+        count: None,
+        sown_on: date(on),
+        room_c: None,
+        label,
+        season,
+        came_up_on: None,
+        failed_on: None,
+        ended_on: None,
+        job: None,
+    }
+}
+
+/// What is named for the sowings of a crop that is left alone, from `from` to the end of the year.
+fn named_for(crop: &str, sowings: &[Sowing], from: &str) -> Vec<(String, NaiveDate)> {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    let crop = catalogue.get(crop).expect("listed");
+    let mut marks: Vec<JobMark> = Vec::new();
+    let mut named = Vec::new();
+    let mut day = date(from);
+    while day <= date("2026-12-31") {
+        let known = Known { marks: &marks, sowings };
+        let due: Vec<JobKey> =
+            due_jobs([crop], known, garden(), day).into_iter().map(|due| due.job.key).collect();
+        for key in due {
+            named.push((key.to_string(), day));
+            marks.retain(|mark| mark.key != key);
+            marks.push(JobMark { key, mark: None, named_on: Some(day) });
+        }
+        day = day + Days::new(1);
+    }
+    named
+}
+
+fn first_day(named: &[(String, NaiveDate)], key: &str) -> Option<String> {
+    named.iter().find(|(is, _)| is == key).map(|(_, day)| day.to_string())
+}
+
+#[test]
+fn a_recorded_sowing_has_its_own_dates_and_two_stand_side_by_side() {
+    let sowings = [
+        sowing(1, "tomato", Way::Indoors, "2026-03-27"),
+        sowing(2, "tomato", Way::Indoors, "2026-05-01"),
+    ];
+    let named = named_for("tomato", &sowings, "2026-05-02");
+    assert_eq!(first_day(&named, "tomato.po.s.2026.1").as_deref(), Some("2026-05-22"));
+    // Six weeks after 1 May.
+    assert_eq!(first_day(&named, "tomato.po.s.2026.2").as_deref(), Some("2026-06-12"));
+    assert_eq!(first_day(&named, "tomato.ho.s.2026.2").as_deref(), Some("2026-05-29"));
+    // The season's own jobs are done by these.
+    assert!(named.iter().all(|(key, _)| key.split('.').count() == 5), "{named:?}");
+}
+
+#[test]
+fn a_check_is_named_when_it_should_be_up_and_when_it_is_time_to_sow_again() {
+    // Bush beans take 6 to 11 days, and are given up after 22.
+    let named = named_for(
+        "bush_bean",
+        &[sowing(7, "bush_bean", Way::Outdoors, "2026-05-22")],
+        "2026-05-23",
+    );
+    let checks: Vec<String> = named
+        .iter()
+        .filter(|(key, _)| key == "bush_bean.ck.s.2026.7")
+        .map(|(_, day)| day.to_string())
+        .collect();
+    assert_eq!(checks, ["2026-06-02", "2026-06-13"]);
+}
+
+#[test]
+fn what_failed_is_sown_again_and_what_was_given_up_is_quiet() {
+    let mut failed = sowing(1, "tomato", Way::Indoors, "2026-03-20");
+    failed.failed_on = Some(date("2026-04-08"));
+    let again = named_for("tomato", &[failed.clone()], "2026-04-08");
+    assert_eq!(again[0], ("tomato.si.s.2026".to_owned(), date("2026-04-08")));
+    assert!(again.iter().all(|(key, _)| key == "tomato.si.s.2026"), "{again:?}");
+    let given_up = Sowing { failed_on: None, ended_on: Some(date("2026-04-08")), ..failed };
+    let quiet = named_for("tomato", &[given_up], "2026-04-08");
+    let this_year: Vec<_> = quiet.iter().filter(|(key, _)| key.contains("2026")).collect();
+    assert!(this_year.is_empty(), "{this_year:?}");
+}
+
+#[test]
+fn repeats_come_once_each_interval_and_only_after_a_sowing() {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    let radish = catalogue.get("radish").expect("listed");
+    let repeats = |sowings: &[Sowing], day: &str| {
+        let known = Known { marks: &[], sowings };
+        let open = open_jobs([radish], known, garden(), date(day));
+        open.into_iter().filter(|due| matches!(due.job.basis, JobBasis::Repeat(_))).count()
+    };
+    assert_eq!(repeats(&[], "2026-05-12"), 0);
+    let first = sowing(1, "radish", Way::Outdoors, "2026-05-05");
+    // The interval is 7 to 14 days.
+    assert_eq!(repeats(std::slice::from_ref(&first), "2026-05-11"), 0);
+    assert_eq!(repeats(std::slice::from_ref(&first), "2026-05-12"), 1);
+    let second = sowing(2, "radish", Way::Outdoors, "2026-05-12");
+    assert_eq!(repeats(&[first.clone(), second.clone()], "2026-05-13"), 0);
+    assert_eq!(repeats(&[first, second], "2026-05-20"), 1, "one, not one for each sowing");
 }

@@ -5,25 +5,47 @@ use sqlx::SqliteConnection;
 
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
-use super::schedule::{
-    Touches, cancel_reminders, changed, club_changed, forget_empty_marks, set_next,
-};
-use super::{Result, groups};
+use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
+use super::{Result, groups, journal, sowings};
 use crate::chat::{Change, Expected, Facts};
-use crate::club::{ClubId, Mark, MemberId};
+use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
 use crate::planning::{CropId, JobKey};
 
 /// How long the bot waits to hear an answer that it asked for.
 const EXPECTATION: TimeDelta = TimeDelta::minutes(15);
 
-/// Keeps `change`.
+/// Keeps `change`, and in the journal what takes it back where that can be.
 pub(super) async fn apply(
     conn: &mut SqliteConnection,
     facts: &Facts,
     incoming: &Incoming,
     change: &Change,
     now: DateTime<Utc>,
+) -> Result<()> {
+    let member = facts.member.id;
+    if let Change::Undo(number) = change {
+        return journal::undo(conn, member, *number, now).await;
+    }
+    let parts = match change {
+        Change::Together(parts) => parts.as_slice(),
+        one => std::slice::from_ref(one),
+    };
+    let mut put_back = Vec::new();
+    for part in parts {
+        apply_one(conn, facts, incoming, part, now, &mut put_back).await?;
+    }
+    journal::keep(conn, member, put_back, now).await
+}
+
+/// Keeps one change, and adds what takes it back.
+async fn apply_one(
+    conn: &mut SqliteConnection,
+    facts: &Facts,
+    incoming: &Incoming,
+    change: &Change,
+    now: DateTime<Utc>,
+    put_back: &mut Vec<PutBack>,
 ) -> Result<()> {
     let member = facts.member.id;
     let chat = incoming.chat.id;
@@ -33,11 +55,28 @@ pub(super) async fn apply(
         | Change::MemberLanguage(_)
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
-        | Change::MemberHotAndWet(_) => set_of_member(conn, member, change, now).await,
+        | Change::MemberHotAndWet(_)
+        | Change::MemberLatitude(_) => set_of_member(conn, member, change, now).await,
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
-        Change::AddCrops(crops) => add_crops(conn, member, crops, now).await,
-        Change::DropCrops(crops) => drop_crops(conn, member, crops, now).await,
-        Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now).await,
+        Change::AddCrops(crops) => add_crops(conn, member, crops, now, put_back).await,
+        Change::DropCrops(crops) => drop_crops(conn, member, crops, now, put_back).await,
+        Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now, put_back).await,
+        Change::RecordSowing(sowing) => {
+            put_back.push(sowings::record(conn, member, sowing, now).await?);
+            Ok(())
+        }
+        Change::KeepSowing(sowing) => {
+            put_back.extend(sowings::keep(conn, member, sowing, now).await?);
+            Ok(())
+        }
+        Change::RemoveSowing(id) => {
+            put_back.extend(sowings::remove(conn, member, *id, now).await?);
+            Ok(())
+        }
+        Change::Together(_) | Change::Undo(_) => {
+            tracing::error!(?change, "a change that cannot be part of another is passed over");
+            Ok(())
+        }
         Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
         Change::JoinClub(club) => groups::join(conn, *club, member, incoming.chat.kind, now).await,
         Change::OpenClub { title } => groups::open(conn, chat, title, now).await,
@@ -94,6 +133,14 @@ async fn set_of_member(
         ),
         Change::MemberHotAndWet(months) => {
             ("UPDATE members SET hot_and_wet = $1 WHERE id = $2", months.clone(), Touches::Contents)
+        }
+        Change::MemberLatitude(latitude) => {
+            sqlx::query("UPDATE members SET latitude = $1 WHERE id = $2")
+                .bind(*latitude)
+                .bind(member)
+                .execute(&mut *conn)
+                .await?;
+            return Ok(());
         }
         Change::MemberReminderTime(time) => {
             sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
@@ -174,10 +221,11 @@ async fn add_crops(
     member: MemberId,
     crops: &[CropId],
     now: DateTime<Utc>,
+    put_back: &mut Vec<PutBack>,
 ) -> Result<()> {
-    let mut added = 0;
+    let before = put_back.len();
     for crop in crops {
-        added += sqlx::query(
+        let added = sqlx::query(
             "INSERT INTO member_crops (member_id, crop) VALUES ($1, $2) \
              ON CONFLICT (member_id, crop) DO NOTHING",
         )
@@ -186,8 +234,15 @@ async fn add_crops(
         .execute(&mut *conn)
         .await?
         .rows_affected();
+        if added > 0 {
+            put_back.push(PutBack::CropOff(crop.clone()));
+        }
     }
-    if added > 0 { changed(conn, member, Touches::Contents, now).await } else { Ok(()) }
+    if put_back.len() > before {
+        changed(conn, member, Touches::Contents, now).await
+    } else {
+        Ok(())
+    }
 }
 
 async fn drop_crops(
@@ -195,17 +250,24 @@ async fn drop_crops(
     member: MemberId,
     crops: &[CropId],
     now: DateTime<Utc>,
+    put_back: &mut Vec<PutBack>,
 ) -> Result<()> {
-    let mut dropped = 0;
+    let before = put_back.len();
     for crop in crops {
-        dropped += sqlx::query("DELETE FROM member_crops WHERE member_id = $1 AND crop = $2")
-            .bind(member)
-            .bind(crop.as_str())
-            .execute(&mut *conn)
-            .await?
-            .rows_affected();
+        let dropped: Option<i64> = sqlx::query_scalar(
+            "DELETE FROM member_crops WHERE member_id = $1 AND crop = $2 RETURNING id",
+        )
+        .bind(member)
+        .bind(crop.as_str())
+        .fetch_optional(&mut *conn)
+        .await?;
+        put_back.extend(dropped.map(|id| PutBack::CropOn { id, crop: crop.clone() }));
     }
-    if dropped > 0 { changed(conn, member, Touches::Contents, now).await } else { Ok(()) }
+    if put_back.len() > before {
+        changed(conn, member, Touches::Contents, now).await
+    } else {
+        Ok(())
+    }
 }
 
 async fn mark_job(
@@ -214,20 +276,14 @@ async fn mark_job(
     job: &JobKey,
     mark: Option<Mark>,
     now: DateTime<Utc>,
+    put_back: &mut Vec<PutBack>,
 ) -> Result<()> {
-    let columns = mark.map(mark_columns);
-    sqlx::query(
-        "INSERT INTO job_marks (member_id, job, mark, mark_on) VALUES ($1, $2, $3, $4) \
-         ON CONFLICT (member_id, job) DO UPDATE SET mark = excluded.mark, \
-         mark_on = excluded.mark_on",
-    )
-    .bind(member)
-    .bind(job.to_string())
-    .bind(columns.map(|(mark, _)| mark))
-    .bind(columns.map(|(_, on)| on))
-    .execute(&mut *conn)
-    .await?;
-    forget_empty_marks(conn, member).await?;
+    let was = journal::mark_of(conn, member, job).await?;
+    let now_is = mark.map(mark_columns);
+    if was.as_ref().map(|(mark, on)| (mark.as_str(), *on)) != now_is {
+        put_back.push(PutBack::Mark { job: job.clone(), was });
+    }
+    journal::set_mark(conn, member, job, now_is).await?;
     changed(conn, member, Touches::Contents, now).await
 }
 

@@ -3,10 +3,10 @@
 use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
-use super::Result;
 use super::rows::{self, Kept};
+use super::{Result, journal};
 use crate::chat::{Expected, Facts};
-use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime};
+use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
 use crate::planning::CropId;
 
@@ -32,6 +32,9 @@ pub(super) async fn facts(
         invited_to,
         crops: crops(conn, member.id).await?,
         marks: marks(conn, member.id).await?,
+        sowings: sowings(conn, member.id).await?,
+        next_change: journal::next_number(conn, member.id).await?,
+        last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
         member,
     })
@@ -140,6 +143,14 @@ async fn marks(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<JobM
         .fetch_all(conn)
         .await?;
     rows.iter().map(|row| rows::job_mark(row, member)).collect()
+}
+
+async fn sowings(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<Sowing>> {
+    let rows = sqlx::query("SELECT * FROM sowings WHERE member_id = $1 ORDER BY id")
+        .bind(member)
+        .fetch_all(conn)
+        .await?;
+    rows.iter().map(rows::sowing).collect()
 }
 
 async fn expected(

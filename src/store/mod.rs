@@ -10,6 +10,7 @@
 mod changes;
 mod facts;
 mod groups;
+mod journal;
 mod mornings;
 mod open;
 mod pruning;
@@ -18,6 +19,7 @@ mod rows;
 mod schedule;
 mod sending;
 mod settling;
+mod sowings;
 #[cfg(test)]
 mod tests;
 mod work;
@@ -25,7 +27,7 @@ mod work;
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, JobMark, Member, MemberId};
+use crate::club::{Club, JobMark, Member, MemberId, Sowing};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
 
@@ -130,6 +132,8 @@ pub struct MemberDue {
     pub crops: Vec<CropId>,
     /// What is kept of their jobs.
     pub marks: Vec<JobMark>,
+    /// Their recorded sowings.
+    pub sowings: Vec<Sowing>,
 }
 
 /// What came of a member's morning.

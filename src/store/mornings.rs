@@ -7,7 +7,7 @@ use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
 
 use super::rows::{self, Named, priority_number, to_json};
 use super::{MemberDue, Morning, Result, Store, StoreError};
-use crate::club::{Club, ClubId, JobMark, MemberId};
+use crate::club::{Club, ClubId, JobMark, MemberId, Sowing};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::CropId;
 
@@ -82,6 +82,7 @@ pub(super) async fn due(
     let mut clubs = clubs_of(conn, &ids).await?;
     let mut crops = crops_of(conn, &ids).await?;
     let mut marks = marks_of(conn, &ids).await?;
+    let mut sowings = sowings_of(conn, &ids).await?;
     let mut due = Vec::new();
     let mut unreadable = Vec::new();
     for (row, id) in rows.iter().zip(ids) {
@@ -91,6 +92,7 @@ pub(super) async fn due(
                 club: clubs.remove(&id).transpose()?,
                 crops: crops.remove(&id).unwrap_or_default(),
                 marks: marks.remove(&id).unwrap_or(Ok(Vec::new()))?,
+                sowings: sowings.remove(&id).unwrap_or(Ok(Vec::new()))?,
             })
         });
         match all {
@@ -175,6 +177,28 @@ async fn marks_of(
         }
     }
     Ok(marks)
+}
+
+async fn sowings_of(
+    conn: &mut SqliteConnection,
+    members: &[MemberId],
+) -> Result<HashMap<MemberId, Result<Vec<Sowing>>>> {
+    let mut sowings: HashMap<MemberId, Result<Vec<Sowing>>> = HashMap::new();
+    for some in members.chunks(LIST) {
+        let mut query = QueryBuilder::<Sqlite>::new("SELECT * FROM sowings WHERE member_id IN ");
+        push_list(&mut query, some);
+        query.push(" ORDER BY id");
+        for row in query.build().persistent(false).fetch_all(&mut *conn).await? {
+            let member: MemberId = row.try_get("member_id")?;
+            let of_member = sowings.entry(member).or_insert_with(|| Ok(Vec::new()));
+            match (rows::sowing(&row), of_member.as_mut()) {
+                (Ok(sowing), Ok(read)) => read.push(sowing),
+                (Err(error), Ok(_)) => *of_member = Err(error),
+                (_, Err(_)) => {}
+            }
+        }
+    }
+    Ok(sowings)
 }
 
 fn push_list(query: &mut QueryBuilder<Sqlite>, ids: &[i64]) {

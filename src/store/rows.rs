@@ -10,9 +10,9 @@ use sqlx::sqlite::SqliteRow;
 use sqlx::{Decode, Row, Sqlite, Type};
 
 use super::{Queued, Result, StoreError};
-use crate::club::{Club, JobMark, Mark, Member, MemberId, ReminderTime, Units};
+use crate::club::{Club, JobMark, Mark, Member, MemberId, ReminderTime, Sowing, Units};
 use crate::messages::{Outgoing, Priority};
-use crate::planning::JobKey;
+use crate::planning::{CropId, JobKey, Label, Way};
 
 /// A row with its table and number, so that a value that cannot be read is named.
 pub(super) struct Kept<'r> {
@@ -97,6 +97,7 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         units,
         reminder_time,
         hot_and_wet: kept.get("hot_and_wet")?,
+        latitude: kept.get("latitude")?,
     })
 }
 
@@ -147,6 +148,49 @@ pub(super) fn mark_columns(mark: Mark) -> (&'static str, NaiveDate) {
         Mark::Done(on) => ("done", on),
         Mark::Skipped(on) => ("skipped", on),
         Mark::Later(on) => ("later", on),
+    }
+}
+
+/// A recorded sowing from a row of `sowings`.
+pub(super) fn sowing(row: &SqliteRow) -> Result<Sowing> {
+    let kept = Kept::of("sowings", row)?;
+    let (way, label): (String, String) = (kept.get("way")?, kept.get("label")?);
+    let way = [Way::Indoors, Way::Outdoors].into_iter().find(|known| way_text(*known) == way);
+    let way = way.ok_or_else(|| kept.corrupt("way", &"it is none"))?;
+    let label = [Label::Spring, Label::Autumn, Label::Overwintering]
+        .into_iter()
+        .find(|known| label_text(*known) == label)
+        .ok_or_else(|| kept.corrupt("label", &"it is none"))?;
+    Ok(Sowing {
+        id: kept.id,
+        crop: CropId::new(kept.get::<String>("crop")?),
+        way,
+        count: kept.get("plants")?,
+        sown_on: kept.get("sown_on")?,
+        room_c: kept.get("room_c")?,
+        label,
+        season: kept.get("season")?,
+        came_up_on: kept.get("came_up_on")?,
+        failed_on: kept.get("failed_on")?,
+        ended_on: kept.get("ended_on")?,
+        job: kept.parsed("job")?,
+    })
+}
+
+/// The kept form of a way of sowing.
+pub(super) fn way_text(way: Way) -> &'static str {
+    match way {
+        Way::Indoors => "indoors",
+        Way::Outdoors => "outdoors",
+    }
+}
+
+/// The kept form of a label.
+pub(super) fn label_text(label: Label) -> &'static str {
+    match label {
+        Label::Spring => "spring",
+        Label::Autumn => "autumn",
+        Label::Overwintering => "overwintering",
     }
 }
 

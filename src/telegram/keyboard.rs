@@ -130,7 +130,8 @@ mod tests {
         ];
         for step in Step::ALL {
             let label = Label::Overwintering;
-            let key = JobKey { crop: crop(), step, label, season: 2026 };
+            let sowing = Some(9_999_999_999);
+            let key = JobKey { crop: crop(), step, label, season: 2026, sowing };
             presses.push(Press::Job(key, JobAnswer::Undo));
         }
         presses.extend(chrono_tz::TZ_VARIANTS.iter().map(|&zone| Press::Zone(Topic::Club, zone)));

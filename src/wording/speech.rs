@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::catalogue::Names;
-use crate::planning::{Crop, CropId, Step};
+use crate::planning::{Crop, CropId, HarvestKind, Step};
 
 use super::{Args, Voice, args};
 
@@ -55,6 +55,16 @@ impl Speech {
         match step {
             Step::SowIndoors => self.voice.say("step-sow-indoors", &about),
             Step::SowOutdoors => self.voice.say("step-sow-outdoors", &about),
+            Step::Soak => self.voice.say("step-soak", &about),
+            Step::Nick => self.voice.say("step-nick", &about),
+            Step::Chill => self.voice.say("step-chill", &about),
+            Step::Chit => self.voice.say("step-chit", &about),
+            Step::RootSlips => self.voice.say("step-root-slips", &about),
+            Step::Check => self.voice.say("step-check", &about),
+            Step::Harvest if crop.harvest.kind == HarvestKind::Bloom => {
+                self.voice.say("step-first-bloom", &about)
+            }
+            Step::Harvest => self.voice.say("step-harvest", &about),
             Step::PotUp => self.voice.say("step-pot-up", &about),
             Step::HardenOff => self.voice.say("step-harden-off", &about),
             Step::PlantOut if crop.ways.is_empty() => self.voice.say("step-plant", &about),

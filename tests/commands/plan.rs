@@ -64,3 +64,30 @@ fn a_season_that_is_too_short_is_said_to_be() {
     assert_eq!(run.status, 0);
     assert!(run.out.contains("too short for watermelons"), "{}", run.out);
 }
+
+#[test]
+fn second_chances_and_what_comes_before_the_seed_are_jobs_of_their_own() {
+    let crops = "cucumber,lettuce,okra,potato,sweet potato,lavender";
+    let plan = garden("plan", "2026-03-01", &["--json", "--crops", crops]).json();
+    let jobs = plan.as_array().expect("a list");
+    let of = |crop: &str, step: &str| -> Vec<&Value> {
+        jobs.iter().filter(|job| job["crop"] == crop && job["step"] == step).collect()
+    };
+    for (crop, step) in [
+        ("okra", "soak"),
+        ("potato", "chit"),
+        ("sweet_potato", "root_slips"),
+        ("lavender", "chill"),
+    ] {
+        assert!(!of(crop, step).is_empty(), "{crop}: {step}");
+    }
+    // Chitting takes four weeks: potatoes are planted from 1 May.
+    assert_eq!(of("potato", "chit")[0]["ideal_from"], "2026-04-03");
+    let second = of("cucumber", "sow_outdoors")[0]["why"].as_str().expect("a text");
+    assert!(second.contains("second chance"), "{second}");
+    let spring: Vec<&Value> =
+        of("lettuce", "sow_outdoors").into_iter().filter(|job| job["label"] == "spring").collect();
+    assert!(spring.len() > 2, "{spring:?}");
+    assert!(spring[1]["why"].as_str().expect("a text").contains("repeat sowing"));
+    assert!(of("lettuce", "sow_outdoors").iter().any(|job| job["label"] == "autumn"));
+}

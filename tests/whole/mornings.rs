@@ -188,8 +188,14 @@ async fn what_was_answered_decides_what_is_named_again() {
     Good morning! Monday, April 20:
     1. Sow zinnias indoors: good until May 1.
 
+    Good morning! Thursday, April 23:
+    1. Look for seedlings of cucumbers (sown April 17): they should be up by now.
+
     Good morning! Friday, April 24:
     1. Sow zinnias indoors: good until May 1.
+
+    Good morning! Thursday, April 30:
+    1. Look for seedlings of cucumbers (sown April 17): if nothing shows by now, sow again.
 
     Good morning! Friday, May 1:
     1. Sow zinnias indoors: today is the last good day.

@@ -351,7 +351,7 @@ mod crops {
         • onion: harden off onions now, good until April 24
         • leek: sow leeks indoors now, late, but worth it until April 23
         • celery: sow celery indoors now, late, but worth it until April 21
-        • parsley: sow parsley indoors now, late, but worth it until June 25
+        • parsley: soak the seed of parsley now, late, but worth it until June 24
         • sunflower: sow sunflowers in the ground from May 15
         • bush bean: sow bush beans in the ground from May 15
         Page 3 of 3
@@ -650,6 +650,9 @@ mod questions {
         /drop basil – take one off
         /mycrops – your list
         /now – what you can do today
+        /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
+        /sowings – your sowings and what comes next
+        /undo – take the last change back
         /frost 05-15 10-05 – your last and first frost
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes

@@ -36,6 +36,12 @@ pub(crate) enum Reading {
     NextMonth,
     /// "on the 15th": the next day with that number, today included.
     DayOfMonth,
+    /// "yesterday": so many days before today.
+    DaysBack(u32),
+    /// "three weeks ago": the number and the unit that were written, before today.
+    UnitsBack,
+    /// "last Saturday": the one before today.
+    LastWeekday,
 }
 
 /// A date as it was meant, before it is counted from a day.
@@ -61,6 +67,12 @@ pub(crate) enum When {
     Weekday(Weekday, bool),
     /// A Saturday; whether it is the one after the coming one.
     Weekend(bool),
+    /// So many days before today.
+    DaysBack(u32),
+    /// So many months before today.
+    MonthsBack(u32),
+    /// The day of the week before today.
+    LastWeekday(Weekday),
     /// A date that no calendar has, such as the 31st of February.
     Impossible,
 }
@@ -98,7 +110,37 @@ impl When {
                 };
                 if after_next { next_weekday(Weekday::Sat, this.succ_opt()?) } else { Some(this) }
             }
-            Self::Days(_) | Self::Months(_) | Self::Impossible => None,
+            // Questions are about what is to come, and not about days gone by.
+            Self::DaysBack(_)
+            | Self::MonthsBack(_)
+            | Self::LastWeekday(_)
+            | Self::Days(_)
+            | Self::Months(_)
+            | Self::Impossible => None,
+        }
+    }
+
+    /// The day that is meant by somebody who tells on the day `today` what they did; it lies in
+    /// the future where nothing else can be meant.
+    pub fn counted_back(self, today: NaiveDate) -> Option<NaiveDate> {
+        match self {
+            Self::Yearly(day) => Some(last_until(day, today)),
+            Self::Month(month) => Some(last_until(MonthDay::new(month, 1)?, today)),
+            Self::DayOfMonth(day) => (0..3).find_map(|months| {
+                let month = today.with_day(1)?.checked_sub_months(Months::new(months))?;
+                month.with_day(day).filter(|date| *date <= today)
+            }),
+            Self::Weekday(weekday, true) => last_weekday(weekday, today),
+            Self::LastWeekday(weekday) => last_weekday(weekday, today.pred_opt()?),
+            Self::Weekend(false) => last_weekday(Weekday::Sat, today),
+            Self::DaysBack(days) if days <= FURTHEST_DAYS => {
+                today.checked_sub_days(Days::new(days.into()))
+            }
+            Self::MonthsBack(months) if months <= FURTHEST_DAYS / 30 => {
+                today.checked_sub_months(Months::new(months))
+            }
+            Self::DaysBack(_) | Self::MonthsBack(_) => None,
+            ahead => ahead.counted_from(today),
         }
     }
 }
@@ -106,6 +148,25 @@ impl When {
 fn next_from(day: MonthDay, today: NaiveDate) -> NaiveDate {
     let this_year = day.in_year(today.year());
     if this_year >= today { this_year } else { day.in_year(today.year() + 1) }
+}
+
+/// The last occurrence of a day until today, or the next one where the last lies so far back that
+/// the next must be meant.
+fn last_until(day: MonthDay, today: NaiveDate) -> NaiveDate {
+    /// Nobody tells of a sowing of ten months ago by its day alone.
+    const LONG_AGO_DAYS: i64 = 300;
+    let next = next_from(day, today);
+    if next == today {
+        return today;
+    }
+    let last = day.in_year(next.year() - 1);
+    let ago = today.signed_duration_since(last).num_days();
+    if ago > LONG_AGO_DAYS { next } else { last }
+}
+
+fn last_weekday(weekday: Weekday, until: NaiveDate) -> Option<NaiveDate> {
+    let back = (7 + until.weekday().num_days_from_monday() - weekday.num_days_from_monday()) % 7;
+    until.checked_sub_days(Days::new(back.into()))
 }
 
 fn next_weekday(weekday: Weekday, from: NaiveDate) -> Option<NaiveDate> {
@@ -156,6 +217,13 @@ impl Reading {
                 None => When::Month(held.month?),
             },
             Self::NextMonth => When::NextMonth,
+            Self::DaysBack(days) => When::DaysBack(days),
+            Self::UnitsBack => match (held.number?, held.unit?) {
+                (number, 0) => When::DaysBack(number),
+                (number, 1) => When::DaysBack(number.saturating_mul(7)),
+                (number, _) => When::MonthsBack(number),
+            },
+            Self::LastWeekday => When::LastWeekday(weekday(held.weekday?)?),
             Self::DayOfMonth => match held.day? {
                 day @ 1..=31 => When::DayOfMonth(day),
                 _ => When::Impossible,
@@ -288,6 +356,28 @@ mod tests {
         assert_eq!(on(31, "2026-02-10").as_deref(), Some("2026-03-31"));
         assert_eq!(on(10, "2026-02-10").as_deref(), Some("2026-02-10"));
         assert_eq!(on(9, "2026-12-10").as_deref(), Some("2027-01-09"));
+    }
+
+    #[test]
+    fn what_was_done_lies_before_today() {
+        let wednesday = day("2026-04-22");
+        let on = |when: When| when.counted_back(wednesday).map(|d| d.to_string());
+        let yearly = |month, d| When::Yearly(MonthDay::new(month, d).expect("a day"));
+        assert_eq!(on(yearly(4, 3)).as_deref(), Some("2026-04-03"));
+        assert_eq!(on(yearly(4, 22)).as_deref(), Some("2026-04-22"));
+        assert_eq!(on(yearly(10, 5)).as_deref(), Some("2025-10-05"));
+        // The day after tomorrow is not the one of last year.
+        assert_eq!(on(yearly(4, 24)).as_deref(), Some("2026-04-24"));
+        assert_eq!(on(When::DayOfMonth(30)).as_deref(), Some("2026-03-30"));
+        assert_eq!(on(When::Weekday(Weekday::Wed, true)).as_deref(), Some("2026-04-22"));
+        assert_eq!(on(When::LastWeekday(Weekday::Wed)).as_deref(), Some("2026-04-15"));
+        assert_eq!(on(When::Weekend(false)).as_deref(), Some("2026-04-18"));
+        assert_eq!(on(When::DaysBack(1)).as_deref(), Some("2026-04-21"));
+        assert_eq!(on(When::MonthsBack(1)).as_deref(), Some("2026-03-22"));
+        assert_eq!(on(When::Days(1)).as_deref(), Some("2026-04-23"));
+        assert_eq!(on(When::DaysBack(u32::MAX)), None);
+        assert_eq!(When::DaysBack(1).counted_back(NaiveDate::MIN), None);
+        assert_eq!(When::LastWeekday(Weekday::Mon).counted_back(NaiveDate::MIN), None);
     }
 
     #[test]

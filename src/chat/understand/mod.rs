@@ -16,6 +16,7 @@ mod list;
 mod pattern;
 mod phrase_file;
 mod phrases;
+mod sown;
 mod spelling;
 mod unknown;
 mod words;
@@ -36,6 +37,8 @@ pub(super) use dates::{DateFound, When};
 pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
 pub(super) use words::{Pause, Word, split};
+
+pub use sown::{CameUp, SownText, ToldDay};
 
 pub use phrases::{Phrases, PhrasesError};
 

@@ -38,6 +38,7 @@ pub(super) struct RawPhrases {
     pub steps: Vec<RawStep>,
     pub intents: Vec<RawIntent>,
     pub frost: RawFrost,
+    pub sowing: RawSowing,
 }
 
 #[derive(Deserialize)]
@@ -113,4 +114,15 @@ pub(super) struct RawFrost {
     pub free: Vec<String>,
     pub average: Vec<String>,
     pub trusted: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawSowing {
+    pub came_up: Vec<String>,
+    pub not_up: Vec<String>,
+    pub unless: Vec<String>,
+    pub not_counts: String,
+    pub celsius: String,
+    pub fahrenheit: String,
 }

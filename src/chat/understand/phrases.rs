@@ -7,7 +7,7 @@ use super::compiler::Compiler;
 use super::dates::DatePhrase;
 use super::pattern::Pattern;
 pub(crate) use super::phrase_file::Rest;
-use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases};
+use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing};
 use super::spelling::slip_of;
 use super::words::Word;
 use crate::catalogue::{CatalogueError, normalise};
@@ -54,6 +54,19 @@ pub(crate) struct FrostPhrases {
     pub trusted: Vec<Pattern>,
 }
 
+/// The words in which members tell what became of a sowing.
+#[derive(Debug)]
+pub(crate) struct SowingPhrases {
+    pub came_up: Vec<Pattern>,
+    pub not_up: Vec<Pattern>,
+    /// Words that make a question of it.
+    pub unless: Vec<Pattern>,
+    /// A number before one of these does not count plants.
+    pub not_counts: HashSet<u32>,
+    pub celsius: HashSet<u32>,
+    pub fahrenheit: HashSet<u32>,
+}
+
 /// Names of months and so on, by the number of the word.
 #[derive(Debug, Default)]
 pub(crate) struct Calendar {
@@ -78,6 +91,7 @@ pub struct Phrases {
     pub(crate) steps: Vec<(Step, Vec<Pattern>)>,
     pub(crate) intents: Vec<IntentRule>,
     pub(crate) frost: FrostPhrases,
+    pub(crate) sowing: SowingPhrases,
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
@@ -105,6 +119,7 @@ impl Phrases {
         }
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
+        let sowing = sowing(&raw.sowing, &mut of)?;
         ids_of(&raw.small_words, &mut of);
         let bare = ids_of(&raw.bare_words, &mut of);
         let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
@@ -145,6 +160,7 @@ impl Phrases {
             steps,
             intents,
             frost,
+            sowing,
             and,
             before_names,
             behind_names,
@@ -249,5 +265,16 @@ fn frost(raw: &RawFrost, of: &mut Compiler) -> Result<FrostPhrases, PhrasesError
         free: compile(&raw.free, of)?,
         average: compile(&raw.average, of)?,
         trusted: compile(&raw.trusted, of)?,
+    })
+}
+
+fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesError> {
+    Ok(SowingPhrases {
+        came_up: compile(&raw.came_up, of)?,
+        not_up: compile(&raw.not_up, of)?,
+        unless: compile(&raw.unless, of)?,
+        not_counts: ids_of(&raw.not_counts, of),
+        celsius: ids_of(&raw.celsius, of),
+        fahrenheit: ids_of(&raw.fahrenheit, of),
     })
 }

@@ -4,8 +4,8 @@ use chrono_tz::Tz;
 
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
-use crate::club::{Mark, ReminderTime, Units};
-use crate::planning::{Basis, Frost, FrostDates};
+use crate::club::{Mark, ReminderTime, Sowing, Units};
+use crate::planning::{Basis, CropId, Frost, FrostDates, Label, Way};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -28,6 +28,22 @@ async fn the_kept_forms_stay() {
         ),
         Change::Expect(Some(Expected::WhichCrop { question: "peas?".to_owned() })),
     ];
+    let sowing = Sowing {
+        id: 0,
+        crop: CropId::new("basil"),
+        way: Way::Outdoors,
+        count: Some(12),
+        sown_on: super::date("2026-04-03"),
+        room_c: Some(18),
+        label: Label::Overwintering,
+        season: 2026,
+        came_up_on: Some(super::date("2026-04-09")),
+        failed_on: None,
+        ended_on: None,
+        job: Some("basil.so.o.2026".parse().unwrap()),
+    };
+    let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
+    bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
     bench.store.keep_mornings(&[named], now).await.unwrap();
@@ -52,6 +68,16 @@ async fn the_kept_forms_stay() {
         (
             "SELECT job || ' ' || mark || ' ' || mark_on || ' ' || named_on FROM job_marks",
             "pea.so.s.2026 skipped 2026-04-10 2026-04-10",
+        ),
+        (
+            "SELECT crop || ' ' || way || ' ' || plants || ' ' || sown_on || ' ' || room_c || ' ' \
+             || label || ' ' || season || ' ' || came_up_on || ' ' || job FROM sowings",
+            "basil outdoors 12 2026-04-03 18 overwintering 2026 2026-04-09 basil.so.o.2026",
+        ),
+        ("SELECT latitude || '' FROM members", "-41"),
+        (
+            "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
+            r#"1 [{"sowing_off":1}]"#,
         ),
         ("SELECT expected FROM expectations", r#"{"which_crop":{"question":"peas?"}}"#),
         ("SELECT expires_at FROM expectations", "2026-04-10T06:15:00.250+00:00"),

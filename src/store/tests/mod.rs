@@ -1,6 +1,7 @@
 //! Tests of the store: a fresh database file each, and verbs to fill it.
 
 mod clubs;
+mod journal;
 mod kept_forms;
 mod mornings;
 mod opening;

@@ -1,0 +1,275 @@
+//! Talking about sowings that were made: recording them, and what became of them.
+
+use chrono::{NaiveDate, TimeDelta};
+
+use crate::club::{MOST_PLANTS, Mark, Sowing};
+use crate::messages::{Button, Press};
+use crate::planning::{Crop, CropId, Garden, JobKey, Step, Way, best_ways, sowing_place};
+use crate::wording::args;
+
+use super::answer::unknown_name;
+use super::desk::Desk;
+use super::facts::{Change, Expected};
+use super::sowing_text::{follow_up, short_follow_up, sowing_words};
+use super::understand::{SownText, ToldDay};
+
+/// The most crops for which each sowing is told with all that follows.
+const MOST_WHOLE: usize = 3;
+
+/// The most sowings that one message can record.
+const MOST_AT_ONCE: usize = 50;
+
+/// Days after which nobody records a sowing any more.
+const LONGEST_AGO_DAYS: i64 = 400;
+
+/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word.
+pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
+    if rest.trim().is_empty() {
+        desk.expect(Expected::Sown);
+        let text = desk.say_key("sown-how-to");
+        desk.reply(text);
+        return;
+    }
+    let told = desk.tongue.understanding.sown_in(rest, desk.today);
+    match sowings_of(desk, &told) {
+        Ok(sowings) => record(desk, sowings),
+        Err(why) => desk.reply(why),
+    }
+}
+
+/// Takes a text as what was sown; `false` where it names no crop.
+pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
+    if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
+        return false;
+    }
+    sown(desk, text);
+    true
+}
+
+/// The sowings that were told, or the one sentence that says why there are none.
+fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
+    let voice = &desk.speech.voice;
+    if let Some(word) = told.ambiguous.first() {
+        let names: Vec<String> =
+            word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+        let about = args().text("word", &word.word).text("crops", voice.list_or(&names));
+        return Err(desk.say("sown-which", &about));
+    }
+    if let Some(name) = told.unknown.first() {
+        return Err(unknown_name(&name.written, &name.near, &desk.speech));
+    }
+    let on = match &told.on {
+        ToldDay::NotSaid => desk.today,
+        ToldDay::On(on) => *on,
+        ToldDay::Impossible(written) => {
+            return Err(desk.say("sown-impossible-day", &args().text("written", written)));
+        }
+    };
+    if let Some(written) = &told.stray {
+        return Err(desk.say("sown-stray", &args().text("written", written)));
+    }
+    if told.crops.is_empty() {
+        return Err(desk.say_key("sown-how-to"));
+    }
+    if on > desk.today {
+        return Err(desk.say("sown-future", &args().text("date", desk.date(on))));
+    }
+    if desk.today.signed_duration_since(on).num_days() > LONGEST_AGO_DAYS {
+        return Err(desk.say("sown-long-ago", &args().text("date", desk.date(on))));
+    }
+    if told.room_c.is_some_and(|degrees| !(-10..=50).contains(&degrees)) {
+        return Err(desk.say_key("sown-bad-warmth"));
+    }
+    let mut sowings = Vec::new();
+    for (id, count) in told.crops.iter().take(MOST_AT_ONCE) {
+        if count.is_some_and(|count| !(1..=MOST_PLANTS).contains(&count)) {
+            let most = args().number("most", i64::from(MOST_PLANTS));
+            return Err(desk.say("sown-bad-count", &most));
+        }
+        let Some(crop) = desk.crop(id) else { return Err(desk.say_key("sown-how-to")) };
+        let Some(way) = told.way.or_else(|| usual_way(crop, desk.garden(), on)) else {
+            return Err(desk.say("sown-planted", &desk.speech.about(id)));
+        };
+        if crop.ways.is_empty() {
+            return Err(desk.say("sown-planted", &desk.speech.about(id)));
+        }
+        let sowing =
+            Sowing { count: *count, room_c: told.room_c, ..new_sowing(desk, crop, way, on) };
+        sowings.push(sowing);
+    }
+    Ok(sowings)
+}
+
+/// A sowing of which only the crop, the way and the day are known.
+fn new_sowing(desk: &Desk<'_>, crop: &Crop, way: Way, on: NaiveDate) -> Sowing {
+    let (label, season) = sowing_place(crop, desk.garden(), way, on);
+    Sowing {
+        id: 0,
+        crop: crop.id.clone(),
+        way,
+        count: None,
+        sown_on: on,
+        room_c: None,
+        label,
+        season,
+        came_up_on: None,
+        failed_on: None,
+        ended_on: None,
+        job: None,
+    }
+}
+
+/// The way in which somebody most likely sowed on that day who did not say.
+fn usual_way(crop: &Crop, garden: Option<Garden>, on: NaiveDate) -> Option<Way> {
+    let best = garden.and_then(|garden| best_ways(crop, garden, on).into_iter().next());
+    let by_date = match best.filter(|best| best.verdict.is_ok()).map(|best| best.step) {
+        Some(Step::SowIndoors) => Some(Way::Indoors),
+        Some(Step::SowOutdoors) => Some(Way::Outdoors),
+        _ => None,
+    };
+    by_date.or_else(|| crop.ways.first().copied())
+}
+
+fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
+    let mut parts = Vec::new();
+    let mut lines = Vec::new();
+    let mut new_crops: Vec<CropId> = Vec::new();
+    let whole = sowings.len() <= MOST_WHOLE;
+    for sowing in sowings {
+        let Some(crop) = desk.crop(&sowing.crop) else { continue };
+        if !desk.facts.crops.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
+            new_crops.push(sowing.crop.clone());
+        }
+        let what = sowing_words(desk, &sowing);
+        let follow_up = if whole {
+            follow_up(desk, crop, &sowing)
+        } else {
+            short_follow_up(desk, crop, &sowing)
+        };
+        let head = desk.say("sown-noted", &args().text("what", what));
+        lines.push([Some(head), follow_up].into_iter().flatten().collect::<Vec<_>>().join("\n"));
+        // What a button said already today is this sowing, now with its number.
+        let same = desk.facts.sowings.iter().find(|kept| {
+            kept.lives()
+                && kept.job.is_some()
+                && kept.count.is_none()
+                && (&kept.crop, kept.way, kept.sown_on)
+                    == (&sowing.crop, sowing.way, sowing.sown_on)
+        });
+        parts.push(match same {
+            Some(kept) => Change::KeepSowing(Sowing {
+                count: sowing.count,
+                room_c: sowing.room_c,
+                ..kept.clone()
+            }),
+            None => Change::RecordSowing(sowing),
+        });
+    }
+    if !new_crops.is_empty() {
+        let names = desk.speech.crop_list(&new_crops);
+        lines.push(desk.say("grow-added", &args().text("crops", names)));
+        parts.insert(0, Change::AddCrops(new_crops));
+    }
+    if desk.garden().is_none() {
+        lines.push(desk.say_key("sown-without-frost"));
+    }
+    desk.change(Change::Together(parts));
+    let buttons = vec![vec![undo_button(desk)]];
+    desk.reply_with(lines.join("\n\n"), buttons);
+}
+
+/// The button that takes back what this message changed.
+pub(super) fn undo_button(desk: &Desk<'_>) -> Button {
+    desk.button("button-undo", Press::Undo(desk.facts.next_change))
+}
+
+/// The changes that the *done* of a sowing job makes: one sowing, and the mark.
+pub(super) fn done_by_button(desk: &Desk<'_>, key: &JobKey) -> Vec<Change> {
+    let mark = Change::MarkJob(key.clone(), Some(Mark::Done(desk.today)));
+    let way = match key.step {
+        Step::SowIndoors => Way::Indoors,
+        Step::SowOutdoors => Way::Outdoors,
+        _ => return vec![mark],
+    };
+    let of_job = |sowing: &&Sowing| sowing.lives() && sowing.job.as_ref() == Some(key);
+    if desk.facts.sowings.iter().any(|sowing| of_job(&sowing)) {
+        return vec![mark];
+    }
+    let Some(crop) = desk.crop(&key.crop) else { return vec![mark] };
+    // What was told in words today is this job's sowing.
+    let told = desk.facts.sowings.iter().find(|sowing| {
+        sowing.lives()
+            && sowing.job.is_none()
+            && (&sowing.crop, sowing.way, sowing.sown_on) == (&key.crop, way, desk.today)
+    });
+    let sowing = match told {
+        Some(told) => Change::KeepSowing(Sowing { job: Some(key.clone()), ..told.clone() }),
+        None => Change::RecordSowing(Sowing {
+            // The job says which sowing of the year it is.
+            label: key.label,
+            season: key.season,
+            job: Some(key.clone()),
+            ..new_sowing(desk, crop, way, desk.today)
+        }),
+    };
+    vec![sowing, mark]
+}
+
+/// The changes that take back what was said of a job.
+pub(super) fn undone_by_button(desk: &Desk<'_>, key: &JobKey) -> Vec<Change> {
+    let mut changes = vec![Change::MarkJob(key.clone(), None)];
+    if key.step.is_sowing() {
+        let made = desk.facts.sowings.iter().rev().find(|sowing| sowing.job.as_ref() == Some(key));
+        changes.extend(made.map(|sowing| Change::RemoveSowing(sowing.id)));
+    }
+    if key.step == Step::Check
+        && let Some(sowing) = sowing_of(desk, key)
+    {
+        let as_before = Sowing { came_up_on: None, failed_on: None, ..sowing.clone() };
+        if sowing.failed_on.is_some()
+            && let Some(job) = &sowing.job
+        {
+            changes.push(Change::MarkJob(job.clone(), Some(Mark::Done(sowing.sown_on))));
+        }
+        changes.push(Change::KeepSowing(as_before));
+    }
+    changes
+}
+
+/// The sowing that a job follows from.
+pub(super) fn sowing_of<'d>(desk: &Desk<'d>, key: &JobKey) -> Option<&'d Sowing> {
+    desk.facts.sowings.iter().find(|sowing| Some(sowing.id) == key.sowing)
+}
+
+/// Records a sowing of today like an earlier one, by a button.
+pub(super) fn sow_again(desk: &mut Desk<'_>, id: i64) {
+    let like = desk.facts.sowings.iter().find(|sowing| sowing.id == id).cloned();
+    let Some((like, crop)) = like.and_then(|like| Some((like.clone(), desk.crop(&like.crop)?)))
+    else {
+        let notice = desk.say_key("notice-job-gone");
+        desk.answer_press(Some(notice));
+        return;
+    };
+    // A second press of the same button records nothing more.
+    let again = desk.facts.sowings.iter().any(|sowing| {
+        sowing.id > like.id
+            && (&sowing.crop, sowing.way, sowing.sown_on) == (&like.crop, like.way, desk.today)
+    });
+    if again {
+        let notice = desk.say_key("notice-sown-already");
+        desk.answer_press(Some(notice));
+        return;
+    }
+    let sowing = Sowing {
+        count: like.count,
+        room_c: like.room_c,
+        ..new_sowing(desk, crop, like.way, desk.today)
+    };
+    record(desk, vec![sowing]);
+}
+
+/// Whether a sowing is over for the list: long past its harvest.
+pub(super) fn is_over(sowing: &Sowing, last_step: Option<NaiveDate>, today: NaiveDate) -> bool {
+    let until = last_step.unwrap_or(sowing.sown_on + TimeDelta::days(120));
+    !sowing.lives() || today > until
+}

@@ -1,0 +1,73 @@
+//! Sowings in words: which one it is, and what follows from it.
+
+use crate::club::Sowing;
+use crate::planning::{Crop, HarvestKind, SowingPlan, Step, Way, sowing_plan};
+use crate::wording::{args, sentence};
+
+use super::desk::Desk;
+
+/// "12 basil, sown indoors on April 22".
+pub(super) fn sowing_words(desk: &Desk<'_>, sowing: &Sowing) -> String {
+    let crops = desk.speech.crops(&sowing.crop);
+    let crops = match sowing.count {
+        Some(count) => {
+            let counted = args().number("count", i64::from(count));
+            desk.say("sowing-count", &counted.text("crops", crops))
+        }
+        None => crops.to_owned(),
+    };
+    let args = args().text("crops", crops).text("date", desk.date(sowing.sown_on));
+    match sowing.way {
+        Way::Indoors => desk.say("sowing-indoors", &args),
+        Way::Outdoors => desk.say("sowing-outdoors", &args),
+    }
+}
+
+/// The plan of a sowing in the member's garden.
+pub(super) fn plan_of(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> SowingPlan {
+    sowing_plan(crop, desk.garden(), &sowing.sown(&desk.facts.marks))
+}
+
+/// When it should be up, in a line.
+pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
+    emergence(desk, &plan_of(desk, crop, sowing))
+}
+
+fn emergence(desk: &Desk<'_>, plan: &SowingPlan) -> Option<String> {
+    let (first, last) = plan.emergence?;
+    let resow = plan.resow_on.map_or_else(String::new, |day| desk.date(day));
+    let days = desk.speech.voice.range(first, last);
+    Some(desk.say("sowing-up", &args().text("days", days).text("resow", resow)))
+}
+
+/// Everything that follows from a sowing, a line each.
+pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
+    let voice = &desk.speech.voice;
+    let plan = plan_of(desk, crop, sowing);
+    let mut lines: Vec<String> = emergence(desk, &plan).into_iter().collect();
+    for (step, window) in &plan.steps {
+        let days = voice.range(window.ideal_from, window.ideal_to);
+        let what = sentence(&desk.speech.step_phrase(*step, crop));
+        let args = args().text("what", what).text("days", days);
+        lines.push(match step {
+            Step::Check => continue,
+            Step::PlantOut if crop.frost_kills() => {
+                let nights = voice.temperature(crop.coldest_night_c());
+                let from = args.text("from", desk.date(window.ideal_from)).text("nights", nights);
+                desk.say("sowing-out-mild", &from)
+            }
+            Step::PlantOut | Step::HardenOff => {
+                desk.say("sowing-from", &args.text("from", desk.date(window.ideal_from)))
+            }
+            Step::Harvest if crop.harvest.kind == HarvestKind::Bloom => {
+                desk.say("sowing-bloom", &args)
+            }
+            Step::Harvest => desk.say("sowing-harvest", &args),
+            _ => desk.say("sowing-step", &args),
+        });
+    }
+    if plan.too_late {
+        lines.push(desk.say("sowing-too-late", &desk.speech.about(&crop.id)));
+    }
+    (!lines.is_empty()).then(|| lines.join("\n"))
+}

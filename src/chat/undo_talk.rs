@@ -1,0 +1,82 @@
+//! Taking the last change back: `/undo`, and the button under a confirmation.
+
+use crate::club::{LastChange, PutBack};
+use crate::planning::CropId;
+use crate::wording::args;
+
+use super::desk::Desk;
+use super::facts::Change;
+use super::sowing_text::sowing_words;
+
+/// `/undo`.
+pub(super) fn undo(desk: &mut Desk<'_>) {
+    let Some(last) = desk.facts.last_change.clone() else {
+        let text = desk.say_key("undo-nothing");
+        desk.reply(text);
+        return;
+    };
+    desk.change(Change::Undo(last.number));
+    let text = words(desk, &last);
+    desk.reply(text);
+}
+
+/// The button: only while that change is still the last one.
+pub(super) fn undo_this(desk: &mut Desk<'_>, number: i64) {
+    let last = desk.facts.last_change.clone().filter(|last| last.number == number);
+    let Some(last) = last else {
+        let notice = desk.say_key("notice-undo-stale");
+        desk.answer_press(Some(notice));
+        return;
+    };
+    desk.change(Change::Undo(number));
+    let text = words(desk, &last);
+    desk.edit_with(text, Vec::new());
+    let notice = desk.say_key("notice-undone");
+    desk.answer_press(Some(notice));
+}
+
+/// What is as it was before.
+fn words(desk: &Desk<'_>, last: &LastChange) -> String {
+    let mut lines = Vec::new();
+    let (mut off, mut on): (Vec<CropId>, Vec<CropId>) = (Vec::new(), Vec::new());
+    let mut jobs = Vec::new();
+    for put_back in &last.put_back {
+        match put_back {
+            PutBack::CropOff(crop) => off.push(crop.clone()),
+            PutBack::CropOn { crop, .. } => on.push(crop.clone()),
+            PutBack::Mark { job, .. } => {
+                let what = desk.crop(&job.crop);
+                jobs.extend(what.map(|crop| desk.speech.step_phrase(job.step, crop)));
+            }
+            PutBack::SowingOff(id) => {
+                let sowing = desk.facts.sowings.iter().find(|sowing| sowing.id == *id);
+                lines.extend(sowing.map(|sowing| {
+                    let what = sowing_words(desk, sowing);
+                    desk.say("undo-sowing-off", &args().text("what", what))
+                }));
+            }
+            PutBack::SowingAs(sowing) => {
+                let what = sowing_words(desk, sowing);
+                lines.push(desk.say("undo-sowing-as", &args().text("what", what)));
+            }
+        }
+    }
+    // The mark of a sowing job goes with its sowing.
+    if lines.is_empty() {
+        lines.extend(
+            jobs.iter().map(|what| desk.say("undo-job", &args().text("what", what.as_str()))),
+        );
+    }
+    if !off.is_empty() {
+        let names = desk.speech.crop_list(&off);
+        lines.push(desk.say("undo-crops-off", &args().text("crops", names)));
+    }
+    if !on.is_empty() {
+        let names = desk.speech.crop_list(&on);
+        lines.push(desk.say("undo-crops-on", &args().text("crops", names)));
+    }
+    if lines.is_empty() {
+        lines.push(desk.say_key("notice-undone"));
+    }
+    lines.join("\n")
+}

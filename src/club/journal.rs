@@ -1,0 +1,69 @@
+//! What takes a change back.
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use super::Sowing;
+use crate::planning::{CropId, JobKey};
+
+/// One thing that is put back as it was. Its JSON form is kept and outlives a release.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PutBack {
+    /// A crop that was added goes off the list.
+    CropOff(CropId),
+    /// A crop that was taken off comes back to its place.
+    CropOn {
+        /// The number of its row, which is its place.
+        id: i64,
+        /// The crop.
+        crop: CropId,
+    },
+    /// What was said of a job; `None` for nothing.
+    Mark {
+        /// The job.
+        job: JobKey,
+        /// The mark and its day in their kept form.
+        was: Option<(String, NaiveDate)>,
+    },
+    /// A sowing that was recorded is forgotten.
+    SowingOff(i64),
+    /// A sowing is as it was, also one that was removed.
+    SowingAs(Sowing),
+}
+
+/// A member's last change that can be taken back.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LastChange {
+    /// Its number; numbers of one member rise and are never used again.
+    pub number: i64,
+    /// What puts everything back, the last thing first.
+    pub put_back: Vec<PutBack>,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_kept_form_is_pinned() {
+        let job: JobKey = "pea.so.s.2026".parse().expect("a job");
+        let was = Some(("done".to_owned(), "2026-04-22".parse().expect("a date")));
+        for (put_back, json) in [
+            (PutBack::CropOff(CropId::new("pea")), r#"{"crop_off":"pea"}"#),
+            (
+                PutBack::CropOn { id: 3, crop: CropId::new("pea") },
+                r#"{"crop_on":{"id":3,"crop":"pea"}}"#,
+            ),
+            (
+                PutBack::Mark { job: job.clone(), was },
+                r#"{"mark":{"job":"pea.so.s.2026","was":["done","2026-04-22"]}}"#,
+            ),
+            (PutBack::Mark { job, was: None }, r#"{"mark":{"job":"pea.so.s.2026","was":null}}"#),
+            (PutBack::SowingOff(17), r#"{"sowing_off":17}"#),
+        ] {
+            assert_eq!(serde_json::to_string(&put_back).expect("JSON"), json);
+            assert_eq!(serde_json::from_str::<PutBack>(json).expect("read"), put_back);
+        }
+    }
+}

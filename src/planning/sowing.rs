@@ -1,0 +1,348 @@
+//! What follows from a sowing that was really made.
+
+use chrono::{Datelike, NaiveDate, TimeDelta};
+
+use super::assess::assess;
+use super::crop::{Crop, Indoors, StartFrom, Way};
+use super::garden::{Frost, Garden};
+use super::harvest::{
+    SHORT_DAY_FACTOR, days_after_direct_sowing, days_after_setting_out, harvest_end,
+};
+use super::season::Season;
+use super::windows::{Label, Step, Window, setting_out, windows};
+
+/// A sowing as it was made, and what has become of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sown {
+    /// Indoors or in place.
+    pub way: Way,
+    /// The day of sowing.
+    pub on: NaiveDate,
+    /// Which sowing of the year it counts as.
+    pub label: Label,
+    /// The year that names its season.
+    pub season: i32,
+    /// The day on which it was seen to be up.
+    pub came_up_on: Option<NaiveDate>,
+    /// The day on which its plants were set out.
+    pub set_out_on: Option<NaiveDate>,
+}
+
+/// The dated steps that follow from a sowing.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct SowingPlan {
+    /// The first and the last day on which it should come up; `None` once it has, and where the
+    /// trade states no days.
+    pub emergence: Option<(NaiveDate, NaiveDate)>,
+    /// The day from which an empty tray or row is sown again.
+    pub resow_on: Option<NaiveDate>,
+    /// The steps with their windows, in the order a plant goes through them.
+    pub steps: Vec<(Step, Window)>,
+    /// Whether tender plants would be ready only after the first frost, so that nothing is left
+    /// to set out.
+    pub too_late: bool,
+}
+
+impl SowingPlan {
+    /// The window of `step`, where the sowing has one.
+    #[must_use]
+    pub fn of(&self, step: Step) -> Option<Window> {
+        self.steps.iter().find(|(is, _)| *is == step).map(|(_, window)| *window)
+    }
+}
+
+/// Days after the usual last day of coming up at which a sowing counts as failed: as many as the
+/// seed usually takes, but at least 7 and at most 14. Common practice ("twice the usual time")
+/// with no source; the bounds are our own, for the quickest and the slowest seed.
+#[must_use]
+pub fn resow_margin_days(usual_days: i64) -> i64 {
+    usual_days.clamp(7, 14)
+}
+
+/// The label and season that a sowing of `crop` in `way` on the day `on` counts for: those of the
+/// window that decides the verdict on that day; without frost dates, the spring of the year.
+#[must_use]
+pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate) -> (Label, i32) {
+    let weighed = garden.map(|garden| assess(crop, garden, way.into(), on));
+    let season = weighed.as_ref().and_then(|weighed| weighed.season).map(|season| season.year);
+    let window = weighed.and_then(|weighed| weighed.window);
+    window.map_or((Label::Spring, season.unwrap_or(on.year())), |w| (w.label, w.season))
+}
+
+/// What follows from `sown`.
+///
+/// Coming up is counted from the sowing; potting up three to four weeks after it, later by as
+/// much as it came up late. Setting out is the later of the plant's age and the season's date for
+/// it, so a later sowing is never set out earlier; hardening off begins 14 to 7 days before
+/// (University of Maryland Extension, 2023). The first harvest is counted from setting out, or
+/// from the sowing in place; for an autumn sowing up to a fortnight more as days shorten
+/// (Virginia Cooperative Extension 426-334).
+#[must_use]
+pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
+    let season = garden.and_then(|garden| match garden.frost {
+        Frost::Dates(frost) => Some(Season::of_year(frost, sown.season)),
+        Frost::Free => None,
+    });
+    let mut plan = SowingPlan::default();
+    let late = emergence(crop, sown, &mut plan);
+    let raised = crop.indoors.as_ref().filter(|_| sown.way == Way::Indoors);
+    match raised {
+        Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
+        None if sown.way == Way::Outdoors => {
+            let lead = |days| days_after_direct_sowing(crop, days);
+            harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
+        }
+        None => {}
+    }
+    plan
+}
+
+fn window(sown: &Sown, from: NaiveDate, ideal_to: NaiveDate, to: NaiveDate) -> Window {
+    Window { label: sown.label, from, ideal_from: from, ideal_to, to, season: sown.season }
+}
+
+/// Adds the check, and gives by how much the sowing came up late.
+fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
+    let Some(days) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
+        return TimeDelta::zero();
+    };
+    let first = sown.on + TimeDelta::days(days.low);
+    let last = sown.on + TimeDelta::days(days.high);
+    if let Some(up) = sown.came_up_on {
+        return up.signed_duration_since(last).max(TimeDelta::zero());
+    }
+    let resow = last + TimeDelta::days(resow_margin_days(days.high));
+    plan.emergence = Some((first, last));
+    plan.resow_on = Some(resow);
+    plan.steps.push((Step::Check, window(sown, last, resow, resow + TimeDelta::days(14))));
+    TimeDelta::zero()
+}
+
+/// The steps of a sowing in cells.
+fn raise(
+    crop: &Crop,
+    indoors: &Indoors,
+    season: Option<&Season>,
+    sown: &Sown,
+    late: TimeDelta,
+    plan: &mut SowingPlan,
+) {
+    let begun = sown.on + late;
+    let weeks = |n: i64| begun + TimeDelta::weeks(n);
+    let stay = &indoors.stay_weeks;
+    let out = out_window(crop, indoors, season, sown, begun);
+    // What frost kills is not raised for the first frost.
+    let first_frost = season.and_then(|season| season.first_frost);
+    plan.too_late = sown.label != Label::Overwintering
+        && crop.frost_kills()
+        && first_frost.is_some_and(|frost| out.ideal_from >= frost);
+    if stay.potted_up.is_some() {
+        let to = weeks(stay.longest.max(4));
+        plan.steps.push((Step::PotUp, window(sown, weeks(3), weeks(4), to)));
+    }
+    if plan.too_late {
+        return;
+    }
+    if sown.set_out_on.is_none() {
+        plan.steps.push((Step::HardenOff, out.shifted(-14, -14, -7, -7)));
+        plan.steps.push((Step::PlantOut, out));
+    }
+    let lead = |days| days_after_setting_out(crop, days);
+    let from = sown.set_out_on.unwrap_or(out.ideal_from);
+    harvest(crop, season, sown, from, lead, plan);
+}
+
+/// When plants that were begun on a day go out: their age or the season, whichever comes later.
+fn out_window(
+    crop: &Crop,
+    indoors: &Indoors,
+    season: Option<&Season>,
+    sown: &Sown,
+    begun: NaiveDate,
+) -> Window {
+    let age = &indoors.age_weeks;
+    let weeks = |n: i64| begun + TimeDelta::weeks(n);
+    let by_age = Window {
+        label: sown.label,
+        from: weeks(age.workable.low),
+        ideal_from: weeks(age.ideal.low),
+        ideal_to: weeks(age.ideal.high).max(weeks(age.ideal.low) + TimeDelta::days(7)),
+        to: weeks(age.workable.high).max(weeks(age.ideal.high) + TimeDelta::days(7)),
+        season: sown.season,
+    };
+    let Some(season) = season else { return by_age };
+    let of_season = windows(crop, season);
+    match of_season.plant_out.iter().find(|window| window.label == sown.label) {
+        Some(usual) => {
+            let from = usual.from.max(by_age.from);
+            let ideal_from = usual.ideal_from.max(by_age.ideal_from);
+            // A week is left for mild nights, however late the plants are ready.
+            let ideal_to = usual.ideal_to.max(ideal_from + TimeDelta::days(7));
+            Window { from, ideal_from, ideal_to, to: usual.to.max(ideal_to), ..*usual }
+        }
+        None if sown.label == Label::Spring => by_age.not_before(setting_out(crop, season).0),
+        None => by_age,
+    }
+}
+
+/// Adds the first harvest or bloom, where it falls into this season.
+fn harvest(
+    crop: &Crop,
+    season: Option<&Season>,
+    sown: &Sown,
+    from: NaiveDate,
+    lead: impl Fn(i64) -> i64,
+    plan: &mut SowingPlan,
+) {
+    let seed = crop.start_from.contains(&StartFrom::Seed);
+    if crop.crops_in_year > 1 || !seed || sown.label == Label::Overwintering {
+        return;
+    }
+    let days = crop.harvest.days;
+    let slow = if sown.label == Label::Autumn { SHORT_DAY_FACTOR } else { 0 };
+    let first = from + TimeDelta::days(lead(days.low));
+    let last = from + TimeDelta::days(lead(days.high) + slow);
+    let end = season.and_then(|season| harvest_end(crop, season));
+    if end.is_some_and(|end| first > end) {
+        return;
+    }
+    let lasts = TimeDelta::weeks(crop.harvest.lasts_weeks.max(1));
+    plan.steps.push((Step::Harvest, window(sown, first, last, last + lasts)));
+}
+
+#[cfg(test)]
+mod tests {
+    use chrono::Days;
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::catalogue::Catalogue;
+    use crate::planning::Basis;
+
+    fn catalogue() -> &'static Catalogue {
+        static CATALOGUE: std::sync::OnceLock<Catalogue> = std::sync::OnceLock::new();
+        CATALOGUE.get_or_init(|| Catalogue::embedded().expect("the catalogue"))
+    }
+
+    fn date(text: &str) -> NaiveDate {
+        text.parse().expect("a date")
+    }
+
+    fn garden() -> Garden {
+        let day = |text: &str| Some(text.parse().expect("a month-day"));
+        Garden::new(day("05-15"), day("10-05"), Basis::Average).expect("a garden")
+    }
+
+    fn sown(crop: &Crop, way: Way, on: NaiveDate) -> Sown {
+        let (label, season) = sowing_place(crop, Some(garden()), way, on);
+        Sown { way, on, label, season, came_up_on: None, set_out_on: None }
+    }
+
+    fn planned(crop: &str, way: Way, on: &str) -> SowingPlan {
+        let catalogue = catalogue();
+        let crop = catalogue.get(crop).expect("listed");
+        sowing_plan(crop, Some(garden()), &sown(crop, way, date(on)))
+    }
+
+    #[test]
+    fn the_frost_date_rules_an_early_sowing_and_age_a_late_one() {
+        // Tomatoes go out a week after the average last frost (22 May), at six weeks or more.
+        let early = planned("tomato", Way::Indoors, "2026-03-27");
+        assert_eq!(early.of(Step::PlantOut).expect("out").ideal_from, date("2026-05-22"));
+        assert_eq!(early.of(Step::HardenOff).expect("hardened").ideal_from, date("2026-05-08"));
+        let catalogue = catalogue();
+        let age =
+            &catalogue.get("tomato").expect("listed").indoors.as_ref().expect("raised").age_weeks;
+        let late = planned("tomato", Way::Indoors, "2026-05-01");
+        let ready = date("2026-05-01") + TimeDelta::weeks(age.ideal.low);
+        assert_eq!(late.of(Step::PlantOut).expect("out").ideal_from, ready);
+    }
+
+    #[test]
+    fn an_empty_row_is_sown_again_after_twice_the_usual_time() {
+        // Bush beans take 6 to 11 days, so they are given up after 22.
+        let beans = planned("bush_bean", Way::Outdoors, "2026-05-22");
+        assert_eq!(beans.emergence, Some((date("2026-05-28"), date("2026-06-02"))));
+        assert_eq!(beans.resow_on, Some(date("2026-06-13")));
+        assert_eq!(beans.of(Step::PlantOut), None);
+        // 50 to 60 days to the first beans, from sowing.
+        assert_eq!(beans.of(Step::Harvest).expect("beans").ideal_from, date("2026-07-11"));
+        assert_eq!(resow_margin_days(4), 7);
+        assert_eq!(resow_margin_days(28), 14);
+    }
+
+    #[test]
+    fn what_came_up_is_not_looked_for_and_moves_what_follows() {
+        let catalogue = catalogue();
+        let pepper = catalogue.get("pepper").expect("listed");
+        let mut sowing = sown(pepper, Way::Indoors, date("2026-03-20"));
+        let before = sowing_plan(pepper, Some(garden()), &sowing);
+        let (_, usual) = before.emergence.expect("days to come up");
+        sowing.came_up_on = Some(usual + Days::new(6));
+        let after = sowing_plan(pepper, Some(garden()), &sowing);
+        assert_eq!(after.of(Step::Check), None);
+        let pot_up = |plan: &SowingPlan| plan.of(Step::PotUp).expect("potted up").ideal_from;
+        assert_eq!(pot_up(&after), pot_up(&before) + Days::new(6));
+    }
+
+    #[test]
+    fn plants_that_would_meet_the_first_frost_are_not_set_out() {
+        let late = planned("tomato", Way::Indoors, "2026-08-25");
+        assert!(late.too_late, "{late:?}");
+        assert_eq!(late.of(Step::PlantOut), None);
+        // Foxglove sown in June stands out over winter and blooms in the next year.
+        let foxglove = planned("foxglove", Way::Indoors, "2026-06-20");
+        assert!(foxglove.of(Step::PlantOut).is_some());
+        assert_eq!(foxglove.of(Step::Harvest), None);
+    }
+
+    #[test]
+    fn without_frost_dates_age_alone_decides() {
+        let catalogue = catalogue();
+        let basil = catalogue.get("basil").expect("listed");
+        for garden in [None, Some(Garden::FROST_FREE)] {
+            let (label, season) = sowing_place(basil, garden, Way::Indoors, date("2026-04-01"));
+            assert_eq!((label, season), (Label::Spring, 2026));
+            let sown = Sown { label, season, ..sown(basil, Way::Indoors, date("2026-04-01")) };
+            let plan = sowing_plan(basil, garden, &sown);
+            let age = &basil.indoors.as_ref().expect("raised").age_weeks;
+            let out = plan.of(Step::PlantOut).expect("out");
+            assert_eq!(out.ideal_from, sown.on + TimeDelta::weeks(age.ideal.low));
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(400))]
+        #[test]
+        fn a_later_sowing_never_plants_out_earlier(
+            index in 0usize..200, first in 0u64..700, later in 0u64..120, last_frost in 1u32..=365,
+            length in 60u32..=300, trusted in any::<bool>(),
+        ) {
+            let catalogue = catalogue();
+            let crops: Vec<&Crop> = catalogue.iter().filter(|c| c.indoors.is_some()).collect();
+            let crop = crops[index % crops.len()];
+            let day = |n: u32| {
+                let date = NaiveDate::from_yo_opt(2025, (n - 1) % 365 + 1).expect("a day");
+                crate::planning::MonthDay::from(date)
+            };
+            let basis = if trusted { Basis::Trusted } else { Basis::Average };
+            let garden =
+                Garden::new(Some(day(last_frost)), Some(day(last_frost + length)), basis).expect("a garden");
+            let out = |on: NaiveDate| {
+                let (label, season) = sowing_place(crop, Some(garden), Way::Indoors, on);
+                let sown = Sown { way: Way::Indoors, on, label, season, came_up_on: None, set_out_on: None };
+                sowing_plan(crop, Some(garden), &sown).of(Step::PlantOut)
+            };
+            let a = date("2026-01-01") + Days::new(first);
+            let (a, b) = (out(a), out(a + Days::new(later)));
+            if let (Some(a), Some(b)) = (a, b) {
+                prop_assert!(a.ideal_from <= b.ideal_from, "{a:?} {b:?}");
+                prop_assert!(a.from <= b.from, "{a:?} {b:?}");
+            }
+            for window in [a, b].into_iter().flatten() {
+                let dates = [window.from, window.ideal_from, window.ideal_to, window.to];
+                prop_assert!(dates.is_sorted(), "{dates:?}");
+            }
+        }
+    }
+}
