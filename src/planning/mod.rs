@@ -10,12 +10,17 @@
 mod after_sowing;
 mod assess;
 mod crop;
+mod emergence;
 mod garden;
+mod germination_rate;
+mod germination_test;
 mod harvest;
 mod jobs;
 mod month_day;
 mod ripening;
 mod season;
+mod seed_count;
+mod soil;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
@@ -25,10 +30,24 @@ pub use crop::{
     PreTreatment, Rhythm, Seed, SoilTemperature, Sourced, Sources, Spacing, Span, StartFrom,
     Treatment, Vigour, Way,
 };
+pub use emergence::{
+    Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
+};
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
+pub use germination_rate::{
+    ASSUMED_FRESH_RATE, GerminationRate, LOWEST_RATE, RateBasis, estimated_rate, standard_rate,
+};
+pub use germination_test::{
+    ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, SeedAdvice,
+};
 pub use harvest::{autumn_count_back, harvest_end};
 pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
+pub use seed_count::{
+    CellCount, MOST_PER_CELL, MOST_PLANTS, Odds, SeedCount, SeedCountError, USUAL_LOSSES,
+    WANTED_CHANCE, chance_of_at_least,
+};
+pub use soil::{Believe, SoilAdvice, SoilVerdict, fit_soil_c, soil_verdict, which_to_believe};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};
