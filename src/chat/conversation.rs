@@ -152,7 +152,10 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         return;
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
-    if let Some((request, rest)) = desk.tongue.sentences.read(text) {
+    // "I have 4 of 10 seeds up" begins like such a sentence and is a question all the same.
+    if let Some((request, rest)) = desk.tongue.sentences.read(text)
+        && !question_talk::asks_with_figures(desk, text)
+    {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }

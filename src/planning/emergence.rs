@@ -57,8 +57,8 @@ pub enum Side {
 pub struct EmergenceRow {
     /// The table's name of the crop.
     pub name: &'static str,
-    /// Whether the row is a close relative's and not the crop's own.
-    pub of_relative: bool,
+    /// The close relative whose row it is, where it is not the crop's own.
+    pub relative: Option<CropId>,
     cells: Vec<Cell>,
 }
 
@@ -79,42 +79,44 @@ pub struct ReadBetween {
     pub high_c: i64,
 }
 
-/// The table's row for a crop, and whether it is a relative's.
+/// The table's row for a crop, and the relative whose row it is where it is not its own.
 ///
 /// The pole bean is a form of the snap bean and the scallion of the onion (or comes up like it).
 /// Where a row belongs to a relative of the same species (broccoli, kale, collards, kohlrabi and
 /// Brussels sprouts after cabbage; celeriac after celery; chard after beet) or the same genus
 /// (runner bean after snap bean), the answer has to say so. No other crop borrows a row.
-fn row_name(crop: &str) -> Option<(&'static str, bool)> {
+fn row_name(crop: &str) -> Option<(&'static str, Option<&'static str>)> {
     Some(match crop {
-        "asparagus" => ("Asparagus", false),
-        "lima_bean" => ("Bean, lima", false),
-        "bush_bean" | "pole_bean" => ("Bean, snap", false),
-        "runner_bean" => ("Bean, snap", true),
-        "beet" => ("Beet", false),
-        "chard" => ("Beet", true),
-        "cabbage" => ("Cabbage", false),
-        "broccoli" | "brussels_sprouts" | "kale" | "collards" | "kohlrabi" => ("Cabbage", true),
-        "carrot" => ("Carrot", false),
-        "cauliflower" => ("Cauliflower", false),
-        "celery" => ("Celery", false),
-        "celeriac" => ("Celery", true),
-        "sweet_corn" => ("Corn, sweet", false),
-        "cucumber" => ("Cucumber", false),
-        "eggplant" => ("Eggplant", false),
-        "lettuce" => ("Lettuce", false),
-        "melon" => ("Muskmelon", false),
-        "okra" => ("Okra", false),
-        "onion" | "scallion" => ("Onion", false),
-        "parsley" => ("Parsley", false),
-        "parsnip" => ("Parsnip", false),
-        "pea" => ("Pea", false),
-        "pepper" => ("Pepper", false),
-        "radish" => ("Radish", false),
-        "spinach" => ("Spinach", false),
-        "tomato" => ("Tomato", false),
-        "turnip" => ("Turnip", false),
-        "watermelon" => ("Watermelon", false),
+        "asparagus" => ("Asparagus", None),
+        "lima_bean" => ("Bean, lima", None),
+        "bush_bean" | "pole_bean" => ("Bean, snap", None),
+        "runner_bean" => ("Bean, snap", Some("bush_bean")),
+        "beet" => ("Beet", None),
+        "chard" => ("Beet", Some("beet")),
+        "cabbage" => ("Cabbage", None),
+        "broccoli" | "brussels_sprouts" | "kale" | "collards" | "kohlrabi" => {
+            ("Cabbage", Some("cabbage"))
+        }
+        "carrot" => ("Carrot", None),
+        "cauliflower" => ("Cauliflower", None),
+        "celery" => ("Celery", None),
+        "celeriac" => ("Celery", Some("celery")),
+        "sweet_corn" => ("Corn, sweet", None),
+        "cucumber" => ("Cucumber", None),
+        "eggplant" => ("Eggplant", None),
+        "lettuce" => ("Lettuce", None),
+        "melon" => ("Muskmelon", None),
+        "okra" => ("Okra", None),
+        "onion" | "scallion" => ("Onion", None),
+        "parsley" => ("Parsley", None),
+        "parsnip" => ("Parsnip", None),
+        "pea" => ("Pea", None),
+        "pepper" => ("Pepper", None),
+        "radish" => ("Radish", None),
+        "spinach" => ("Spinach", None),
+        "tomato" => ("Tomato", None),
+        "turnip" => ("Turnip", None),
+        "watermelon" => ("Watermelon", None),
         _ => return None,
     })
 }
@@ -123,11 +125,15 @@ impl EmergenceRow {
     /// The row that holds for a crop, its own or a close relative's.
     #[must_use]
     pub fn of(crop: &CropId) -> Option<Self> {
-        let (name, of_relative) = row_name(crop.as_str())?;
+        let (name, relative) = row_name(crop.as_str())?;
         TABLE.lines().filter(|line| !line.starts_with('#')).find_map(|line| {
             let cells = line.trim_matches('"').strip_prefix(name)?;
             let cells = cells.trim_start_matches('"').strip_prefix(',')?;
-            Some(Self { name, of_relative, cells: cells.split(',').map(Cell::read).collect() })
+            Some(Self {
+                name,
+                relative: relative.map(CropId::new),
+                cells: cells.split(',').map(Cell::read).collect(),
+            })
         })
     }
 
@@ -173,6 +179,14 @@ impl EmergenceRow {
             _ => None,
         });
         counted.reduce(|best, next| if next.1 < best.1 { next } else { best })
+    }
+
+    /// The days at the coolest temperature at or above `soil_c` at which days were counted.
+    #[must_use]
+    pub fn days_where_next_warmer(&self, soil_c: f64) -> Option<f64> {
+        let columns = (0_u32..).zip(&self.cells);
+        let mut warmer = columns.filter(|(index, _)| 5.0 * f64::from(*index) >= soil_c);
+        warmer.find_map(|(_, cell)| if let Cell::Days(days) = cell { Some(*days) } else { None })
     }
 
     /// On which side of what was counted the column lies.

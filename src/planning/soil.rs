@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::assess::Verdict;
 use super::crop::{Crop, SoilTemperature};
-use super::emergence::{Emergence, LONGEST_EMERGENCE_DAYS, Side, days_to_emerge};
+use super::emergence::{Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, Side, days_to_emerge};
 use super::windows::Label;
 
 /// The catalogue rounds the trade's figures to whole degrees Celsius: 60 °F, which is 15.6 °C,
@@ -48,6 +48,14 @@ pub fn soil_verdict(crop: &Crop, soil_c: f64) -> Option<SoilVerdict> {
             Side::TooCold => SoilVerdict::TooCold,
             Side::TooHot => SoilVerdict::TooHot,
         },
+        // Colder than where it already takes too long it is not quicker, tested or not.
+        Emergence::NotTested
+            if EmergenceRow::of(&crop.id)
+                .and_then(|row| row.days_where_next_warmer(soil_c))
+                .is_some_and(|days| days > LONGEST_EMERGENCE_DAYS) =>
+        {
+            SoilVerdict::TooCold
+        }
         Emergence::NotTested | Emergence::NoTable => by_range(range, soil_c),
     })
 }
@@ -65,15 +73,19 @@ fn degrees(celsius: i64) -> f64 {
     celsius as f64
 }
 
-/// The coolest and the warmest soil, to a tenth of a degree Celsius, that is neither too cold nor
-/// too hot for the crop; `None` where it is not started from seed.
+/// The coolest and the warmest soil, to a tenth of a degree Celsius, between which the soil is
+/// neither too cold nor too hot for the crop; `None` where it is not started from seed.
 #[must_use]
 pub fn fit_soil_c(crop: &Crop) -> Option<(f64, f64)> {
-    let mut fits = (0_i32..=500).map(|tenths| f64::from(tenths) / 10.0).filter(|soil_c| {
-        matches!(soil_verdict(crop, *soil_c), Some(SoilVerdict::Warm(_) | SoilVerdict::Cool))
-    });
-    let first = fits.next()?;
-    Some((first, fits.next_back().unwrap_or(first)))
+    let best = crop.seed.soil_c.as_ref()?.optimum;
+    let fits = |tenths: &i64| {
+        let verdict = soil_verdict(crop, degrees(*tenths) / 10.0);
+        matches!(verdict, Some(SoilVerdict::Warm(_) | SoilVerdict::Cool))
+    };
+    let good = (10 * best.low..=10 * best.high).find(fits)?;
+    let coolest = (0..=good).rev().take_while(fits).last()?;
+    let warmest = (good..=500).take_while(fits).last()?;
+    Some((degrees(coolest) / 10.0, degrees(warmest) / 10.0))
 }
 
 /// Which of the two rules, the soil or the date.
