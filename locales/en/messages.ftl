@@ -297,6 +297,7 @@ soil-needs = Needed for { $crops }: { $minimum } or more; best: { $best }.
 soil-above = Above { $maximum }, { $crops } can't be counted on.
 soil-above-the-least = That is above the least for { $crops } ({ $minimum }) and below the best ({ $best }), so it may be slow; I have no trials at this temperature.
 soil-good = That is within the best range for { $crops }, { $best }.
+soil-frozen = Frozen soil gives seed no water; nothing comes up until it thaws.
 soil-measure = Measure at sowing depth over several days: the soil must stay that warm, not touch it once.
 soil-list-head = With soil at { $at } on { $date }, by soil and date together:
 soil-list-none = With soil at { $at } on { $date }, there is nothing to sow in the ground.

@@ -64,6 +64,9 @@ impl Asked<'_> {
 
     /// What the trials say of the crop at this temperature, each sentence a line.
     pub(super) fn emergence_lines(&self, crop: &Crop, soil_c: f64) -> Vec<String> {
+        if soil_c < 0.0 {
+            return vec![self.speech.plain("soil-frozen")];
+        }
         let voice = &self.speech.voice;
         let about = self.speech.about(&crop.id).text("at", voice.measured_temperature(soil_c));
         let row = EmergenceRow::of(&crop.id);

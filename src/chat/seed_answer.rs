@@ -116,9 +116,8 @@ impl Asked<'_> {
             let text = voice.say("reason-not-from-seed", &self.speech.about(&crop.id));
             return (sentence(&text), None);
         };
-        let odds = match Odds::new(rate.rate, USUAL_LOSSES) {
-            Ok(odds) => odds,
-            Err(_) => return (self.too_weak(crop, rate, age), None),
+        let Ok(odds) = Odds::new(rate.rate, USUAL_LOSSES) else {
+            return (self.too_weak(crop, rate, age), None);
         };
         let per_cell = order.per_cell.or_else(|| {
             crop.indoors.as_ref()?;

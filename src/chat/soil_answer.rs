@@ -46,7 +46,9 @@ impl Asked<'_> {
             answer.figures.push((crop.id.clone(), soil_figures(&weighed, soil_c)));
             answer.assessments.push(weighed.date);
         }
-        parts.push(self.speech.plain("soil-measure"));
+        if !answer.figures.is_empty() {
+            parts.push(self.speech.plain("soil-measure"));
+        }
         answer.text = parts.join("\n\n");
         answer
     }
@@ -133,7 +135,7 @@ impl Asked<'_> {
         let below = soil_verdict(weighed.crop, f64_of(range.minimum)) != Some(SoilVerdict::TooCold)
             && soil_c < f64_of(range.minimum);
         match weighed.soil {
-            SoilVerdict::TooCold if below || soil_c <= 0.0 => {
+            SoilVerdict::TooCold if below && soil_c >= 0.0 => {
                 vec![sentence(&voice.say("soil-needs", &about))]
             }
             SoilVerdict::TooHot if soil_c > f64_of(range.maximum) => {

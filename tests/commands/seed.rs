@@ -8,7 +8,7 @@ const ON: &str = "2026-05-05";
 
 fn figures(question: &str) -> Value {
     let answer = garden("ask", ON, &["--json", question]).json();
-    answer["answers"][0]["figures"].clone()
+    answer.pointer("/answers/0/figures").cloned().unwrap_or_default()
 }
 
 /// The answer in degrees Celsius, its non-breaking spaces written as plain ones.
@@ -191,6 +191,25 @@ fn warm_soil_is_believed_before_the_date_of_a_crop_that_bears_frost() {
 }
 
 #[test]
+fn crops_that_are_not_sown_in_the_ground() {
+    let tomatoes = text("soil is 20 °C, can I sow tomatoes?");
+    assert!(
+        tomatoes.starts_with(
+            "Tomatoes are not sown straight in the ground here; they need a start indoors.\n\
+             At 20 °C, allow about 8 days for tomatoes to come up."
+        ),
+        "{tomatoes}"
+    );
+    assert_eq!(
+        text("soil is 14 °C, potatoes?"),
+        "Potatoes are not started from seed; you plant them."
+    );
+    // Lettuce: none at 35 °C; its range ends at 85 °F, 29 °C.
+    let lettuce = text("soil is 33 °C, can I sow lettuce?");
+    assert!(lettuce.starts_with("Not now: 33 °C is too hot for lettuce to come up well."));
+}
+
+#[test]
 fn what_can_be_sown_at_a_soil_temperature() {
     let answer = garden("ask", ON, &["--json", "soil is 14 °C"]).json();
     let answers = answer["answers"].as_array().expect("a list");
@@ -201,6 +220,8 @@ fn what_can_be_sown_at_a_soil_temperature() {
     }
     let crops: Vec<&str> = answers.iter().filter_map(|one| one["crop"].as_str()).collect();
     assert!(crops.contains(&"beet") && !crops.contains(&"bush_bean"), "{crops:?}");
+    let peas = text("soil is -2 °C, can I sow peas?");
+    assert!(peas.contains("\nFrozen soil gives seed no water"), "{peas}");
     let frozen = text("soil is -2 °C");
     assert!(frozen.contains("there is nothing to sow in the ground"), "{frozen}");
 }
