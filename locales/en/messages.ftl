@@ -216,6 +216,104 @@ ripens-what-helps = What helps: a faster variety, bought plants, or cover in aut
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
 ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
 
+## Seed: how many, tests, days to come up
+
+# $n is a whole number.
+percent = { $n }%
+
+# $n is a whole number or one with a decimal: "3", "2.5".
+years = { $n ->
+    [one] { $n } year
+   *[other] { $n } years
+}
+
+seed-count = For { $plants ->
+    [one] one plant
+   *[other] { $plants } plants
+} of { $crop }, sow { $seeds ->
+    [one] one seed
+   *[other] { $seeds } seeds
+}.
+seed-cells = In cells: { $each } seeds to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}, thinned to one plant; expect about { $empty } to stay empty.
+seed-cells-single = In cells: one seed to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}; expect about { $empty } to stay empty.
+seed-count-chance = That is the smallest number with at least a { $chance } chance of enough plants, if { $losses } of the seedlings are lost after they come up.
+seed-rate-stated = Counted with the { $rate } germination you gave.
+seed-rate-tested = Counted with your test: { $sprouted } of { $tested } sprouted, { $rate }.
+seed-rate-standard-fresh = The rate is an estimate for fresh seed: { $rate }, the US minimum standard (7 CFR 201.31).
+seed-rate-standard-aged = The rate is an estimate: { $rate } for seed { $age } old. Fresh seed counts as { $fresh }, the US minimum standard (7 CFR 201.31), falling evenly to half of that at { $life }.
+seed-rate-assumed-fresh = The rate is an estimate for fresh seed: I take { $rate }, because the US standard does not list { $crop }.
+seed-rate-assumed-aged = The rate is an estimate: { $rate } for seed { $age } old. For fresh seed I take { $fresh }, because the US standard does not list { $crop }; it falls evenly to half of that at { $life }.
+seed-test-first = To know better, sprout 20 seeds on damp paper and tell me, like this: “14 of 20 { $crop } seeds sprouted”.
+seed-too-old = Don't count on that seed: { $crop } seed keeps about { $life }, and at { $age } hardly any comes up. Get fresh seed, or sprout 20 seeds on damp paper first.
+seed-too-weak = Don't count on that { $crop } seed: at { $rate } it is better replaced.
+seed-which-crop = Which crop? Ask, for example, “how many basil seeds for 12 plants?”
+seed-plants-range = I can count seeds for 1 to { $most } whole plants, not for { $written }.
+seed-per-cell-range = I can count with 1 to { $most } whole seeds in a cell, not with { $written }.
+seed-rate-range = A germination rate lies between 1% and 100%, so { $written }% cannot be.
+seed-age-range = I can count with seed up to { $most } years old, not with { $written }.
+seed-year-ahead = The year { $year } is still to come, so seed cannot be from it; which year is on the packet?
+
+test-result = { $sprouted } of { $tested } sprouted: { $rate }. For the whole packet the rate is likely between { $low } and { $high } (95% interval after Wilson).
+test-replace = Below 40%: replace this seed.
+test-sow-thicker = 40 to 50%: sow it thicker than usual.
+test-sow-by-number = 50 to 80%: sow by the number you need. Ask me, for example, “{ $sprouted } of { $tested } { $crop } seeds sprouted, how many for 12 plants?”
+test-sow-by-number-plain = 50 to 80%: sow by the number you need; name the crop and the plants you want, and I count the seeds.
+test-sow-as-usual = Above 80%: sow as usual.
+test-too-few = To rely on it, test at least { $enough } seeds (Iowa State University, 1999).
+test-range = A test counts whole seeds, 1 to { $most } of them.
+test-more-than-tested = { $sprouted } of { $tested } cannot be: no more seeds sprout than were tested.
+
+emerge-days = At { $at }, allow about { $days } for { $crops } to come up.
+emerge-between = That is read in a straight line between { $low } and { $high } in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-tested = That was counted in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-too-slow-cold = Over three weeks counts as too cold: seed that lies so long may rot.
+emerge-too-slow-hot = Over three weeks counts as too hot.
+emerge-none-cold = At { $at }, don't expect { $crops } to come up: it is too cold. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-none-hot = At { $at }, don't expect { $crops } to come up: it is too hot. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-uncertain-cold = At { $at }, expect { $crops } to come up slowly and unevenly, if at all. In the trials little or nothing came up at { $none }, and at { $counted } it took { $days } (Harrington and Minges, 1954).
+emerge-uncertain-hot = At { $at }, expect { $crops } to come up poorly, if at all. In the trials it took { $days } at { $counted }, and little or nothing came up at { $none } (Harrington and Minges, 1954).
+emerge-not-tested = I don't know how long { $crops } would take at { $at }: that was not tested. It doesn't mean that nothing comes up.
+emerge-no-table = I don't know how long { $crops } would take at { $at }: I have no trials of that crop.
+emerge-usual = Usual at { $best }: { $days }.
+emerge-relative = The trials were of { $relative }, a close relative.
+emerge-printings = Another printing of the table has little or nothing coming up at { $at }.
+emerge-which-crop = Which crop? Ask, for example, “how long do peppers take to come up at { $at }?”
+temperature-beyond = { $at } cannot be right for soil; I can reckon with { $low } to { $high }.
+
+## Soil temperature
+
+soil-go = Go ahead: sow { $crops } in the ground today. Soil at { $at } is warm enough, and by date it is worth it until { $next }.
+soil-go-on = On { $date } you can sow { $crops } in the ground, if the soil stays at { $at }; by date it is worth it until { $next }.
+soil-go-believe-soil = Go ahead: sow { $crops } in the ground. By date it would be { $next }, but believe the soil: { $at } is warm enough, and what comes up bears some frost.
+soil-go-no-date = By the soil, go ahead: { $at } is warm enough to sow { $crops } in the ground.
+soil-wait-believe-soil = Not yet: the date would do, but believe the soil. { $at } is too cold for { $crops }; wait until it stays at { $warm } or more.
+soil-wait-no-date = Not yet: { $at } is too cold for { $crops }. Wait until the soil stays at { $warm } or more.
+soil-wait-both = Not yet: soil and date agree. { $at } is too cold for { $crops }; sow when it stays at { $warm } or more, but not before { $next }.
+soil-wait-frost = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up, so wait until { $next }.
+soil-wait-cover = Only under cover: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up; without cover wait until { $next }.
+soil-wait-window = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. The next sowing opens on { $next }.
+soil-wait-cooler = Not now: { $at } is too hot for { $crops } to come up well. Wait until the soil stays at { $cool } or less.
+soil-too-late = Too late for { $crops } by date, whatever the soil. The next good days begin on { $next }.
+soil-too-late-for-good = Too late for { $crops } by date, whatever the soil.
+soil-needs = Needed for { $crops }: { $minimum } or more; best: { $best }.
+soil-above = Above { $maximum }, { $crops } can't be counted on.
+soil-above-the-least = That is above the least for { $crops } ({ $minimum }) and below the best ({ $best }), so it may be slow; I have no trials at this temperature.
+soil-good = That is within the best range for { $crops }, { $best }.
+soil-frozen = Frozen soil gives seed no water; nothing comes up until it thaws.
+soil-measure = Measure at sowing depth over several days: the soil must stay that warm, not touch it once.
+soil-list-head = With soil at { $at } on { $date }, by soil and date together:
+soil-list-none = With soil at { $at } on { $date }, there is nothing to sow in the ground.
+soil-list-go = Sow in the ground: { $crops }
+soil-list-slow = Can work, but slow: { $crops }
+soil-list-frost = Warm enough, but frost would kill what comes up: { $crops }
+soil-list-cold = Right date, but soil too cold: { $crops }
+
 ## What now
 
 now-head = What you can start today, { $date }:

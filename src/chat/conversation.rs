@@ -156,8 +156,12 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     let sentence = desk.tongue.sentences.read(text);
-    // "I sowed peas in March, can I sow more?" asks; it does not only tell.
-    let asks = |request| request == Request::Sown && text.contains('?');
+    // "I sowed peas in March, can I sow more?" and "I have 4 of 10 seeds up" begin like such a
+    // sentence and ask all the same.
+    let asks = |request| {
+        (request == Request::Sown && text.contains('?'))
+            || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
+    };
     if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));

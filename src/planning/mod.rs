@@ -11,12 +11,17 @@ mod after_sowing;
 mod assess;
 mod crop;
 mod daylength;
+mod emergence;
 mod garden;
+mod germination_rate;
+mod germination_test;
 mod harvest;
 mod jobs;
 mod month_day;
 mod ripening;
 mod season;
+mod seed_count;
+mod soil;
 mod sowing;
 mod succession;
 mod windows;
@@ -29,12 +34,26 @@ pub use crop::{
     Treatment, Vigour, Way,
 };
 pub use daylength::{OnionClass, onion_classes};
+pub use emergence::{
+    Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
+};
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
+pub use germination_rate::{
+    ASSUMED_FRESH_RATE, GerminationRate, LOWEST_RATE, RateBasis, estimated_rate, standard_rate,
+};
+pub use germination_test::{
+    ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, SeedAdvice,
+};
 pub use harvest::{autumn_count_back, harvest_end};
 pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
+pub use seed_count::{
+    CellCount, MOST_PER_CELL, MOST_PLANTS, Odds, SeedCount, SeedCountError, USUAL_LOSSES,
+    WANTED_CHANCE, chance_of_at_least,
+};
+pub use soil::{Believe, SoilAdvice, SoilVerdict, fit_soil_c, soil_verdict, which_to_believe};
 pub use sowing::{SowingPlan, Sown, resow_margin_days, sowing_place, sowing_plan};
 pub use succession::{cut_short_by_heat, repeat_after};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

@@ -5,6 +5,7 @@
 mod ask;
 mod bad_input;
 mod plan;
+mod seed;
 mod words;
 
 use std::io::Write;
