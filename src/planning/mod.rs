@@ -16,6 +16,7 @@ mod jobs;
 mod month_day;
 mod ripening;
 mod season;
+mod trays;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
@@ -31,4 +32,8 @@ pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
+pub use trays::{
+    CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,
+    Seedling, Standing, Tray, TrayPlan, USUAL_CELLS, Wanted, lay_out, may_share_a_tray,
+};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};
