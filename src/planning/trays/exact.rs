@@ -175,6 +175,10 @@ impl Kinds {
     }
 
     /// The tray that can take the most of a kind, and how much, so that the rest still fits.
+    ///
+    /// Cells of this kind take room from the sets without it that the tray serves; those sets can
+    /// spare what they have over their own cells. Every set with this kind wants as much less as
+    /// it has less room.
     fn most_at_once(
         &self,
         at: usize,
@@ -182,38 +186,21 @@ impl Kinds {
         trays: &[Open],
         left: &[u32],
     ) -> Option<(usize, u32)> {
-        let mut best: Option<(usize, u32)> = None;
-        for (index, tray) in trays.iter().enumerate().filter(|(_, tray)| tray.of & bit(at) != 0) {
-            let fits = |now: &u32| {
-                let mut trays = trays.to_vec();
-                let mut left = left.to_vec();
-                if let Some(tray) = trays.get_mut(index) {
-                    tray.free -= *now;
-                }
-                reduce(&mut left, at, *now);
-                self.can_be_filled(&trays, &left)
-            };
-            let beaten = best.map_or(0, |(_, most)| most);
-            let most = (beaten + 1..=cells.min(tray.free)).rev().find(fits);
-            best = most.map(|now| (index, now)).or(best);
-        }
-        best
-    }
-
-    /// Whether every set of kinds finds room enough.
-    fn can_be_filled(&self, trays: &[Open], left: &[u32]) -> bool {
-        self.sets().all(|set| {
-            let in_set = |at: usize| set & bit(at) != 0;
-            let wanted: u32 = left
-                .iter()
-                .enumerate()
-                .filter(|(at, _)| in_set(*at))
-                .map(|(_, cells)| *cells)
-                .sum();
-            let free: u32 =
-                trays.iter().filter(|tray| tray.of & set != 0).map(|tray| tray.free).sum();
-            wanted <= free
-        })
+        let spare = |set: Set| {
+            let wanted = left.iter().enumerate().filter(|(one, _)| set & bit(*one) != 0);
+            let free = trays.iter().filter(|tray| tray.of & set != 0);
+            let wanted: u32 = wanted.map(|(_, cells)| *cells).sum();
+            free.map(|tray| tray.free).sum::<u32>().saturating_sub(wanted)
+        };
+        let without = self.sets().filter(|set| set & bit(at) == 0);
+        let spares: Vec<(Set, u32)> = without.map(|set| (set, spare(set))).collect();
+        let most_in = |tray: &Open| {
+            let bound = spares.iter().filter(|(set, _)| set & tray.of != 0).map(|(_, s)| *s).min();
+            cells.min(tray.free).min(bound.unwrap_or(u32::MAX))
+        };
+        let open = trays.iter().enumerate().filter(|(_, tray)| tray.of & bit(at) != 0);
+        let most = open.map(|(index, tray)| (index, most_in(tray))).filter(|(_, now)| *now > 0);
+        most.min_by_key(|(index, now)| (std::cmp::Reverse(*now), *index))
     }
 }
 

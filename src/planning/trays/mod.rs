@@ -4,6 +4,8 @@ mod cells;
 mod company;
 mod exact;
 mod fewest;
+#[cfg(test)]
+mod fewest_tests;
 mod seedling;
 
 use chrono::NaiveDate;
