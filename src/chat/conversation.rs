@@ -8,7 +8,7 @@ use super::desk::Desk;
 use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
-use super::{club_talk, crop_talk, frost_talk, job_talk, question_talk, settings_talk};
+use super::{club_talk, crop_talk, frost_talk, job_talk, question_talk, settings_talk, tray_talk};
 
 /// What must be looked up before a message can be decided.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -213,6 +213,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Drop => crop_talk::drop(desk, rest),
         Request::MyCrops => crop_talk::my_crops(desk, 0),
         Request::Now => job_talk::now(desk),
+        Request::Trays => tray_talk::trays(desk, rest),
         Request::Ask => {
             if rest.is_empty() {
                 let text = desk.say_key("not-understood");

@@ -34,6 +34,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("grow", speech.plain("menu-grow")),
             ("drop", speech.plain("menu-drop")),
             ("mycrops", speech.plain("menu-mycrops")),
+            ("trays", speech.plain("menu-trays")),
             ("frost", speech.plain("menu-frost")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),

@@ -19,6 +19,9 @@ mod now_text;
 mod question_talk;
 mod sentences;
 mod settings_talk;
+mod tray_list;
+mod tray_talk;
+mod tray_text;
 pub mod understand;
 mod verdict_text;
 
@@ -29,4 +32,5 @@ pub use frost_words::FrostReading;
 pub use job_why::job_why;
 pub use knowledge::{Knowledge, KnowledgeError};
 pub use menu::command_menus;
+pub use tray_text::TrayTelling;
 pub use understand::{Intent, Understood};
