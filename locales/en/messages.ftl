@@ -399,6 +399,7 @@ tray-line-several = Trays { $number }–{ $last }, each { $cells } cells of { $s
 tray-warmth = {" "}(heat { $best })
 tray-crop = { $crops } { $cells }
 tray-crop-from = { $crops } { $cells } (sow { $date })
+tray-crop-early = { $crops } { $cells } (early; best from { $date })
 tray-like = { $vigour ->
     [small] Small
     [upright] Upright
@@ -431,7 +432,7 @@ tray-crop-why-pot-up = { $vigour ->
     [upright] Upright
    *[sprawling] Sprawling
 }: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until { $by }, so pot them up.
-tray-crop-early = That is early; best from { $date }.
+tray-crop-why-early = That is early; best from { $date }.
 
 # The member's other crops, a line for each reason; $crops is a list of names.
 tray-rest-from = { $crop } (from { $date })

@@ -41,8 +41,20 @@ impl TrayTelling<'_> {
             }
             number += alike.len();
         }
-        lines.extend(plan.to_pot_up().into_iter().map(|(of, pot_up)| self.pot_up(of, pot_up)));
+        lines.extend(self.all_to_pot_up(plan));
         lines
+    }
+
+    /// A line for each stretch and pot, with the crops that share it.
+    fn all_to_pot_up(&self, plan: &TrayPlan<'_>) -> Vec<String> {
+        let mut shared: Vec<(PotUp, Vec<&CropId>)> = Vec::new();
+        for (seedling, pot_up) in plan.to_pot_up() {
+            match shared.iter_mut().find(|(other, _)| *other == pot_up) {
+                Some((_, crops)) => crops.push(&seedling.crop.id),
+                None => shared.push((pot_up, vec![&seedling.crop.id])),
+            }
+        }
+        shared.into_iter().map(|(pot_up, crops)| self.pot_up(crops, pot_up)).collect()
     }
 
     /// "Tray 1, 48 cells of 1½ inches (heat 65–75 °F): tomatoes 12. Upright, out at 6–8 weeks."
@@ -76,11 +88,11 @@ impl TrayTelling<'_> {
     fn with_cells(&self, standing: &Standing<'_>) -> String {
         let seedling = &standing.seedling;
         let about = self.speech.about(&seedling.crop.id).number("cells", i64::from(standing.cells));
-        if seedling.sow_on == self.today {
-            self.speech.voice.say("tray-crop", &about)
-        } else {
-            let date = self.date(seedling.sow_on);
-            self.speech.voice.say("tray-crop-from", &about.text("date", date))
+        let voice = &self.speech.voice;
+        match seedling.better_from {
+            Some(good) => voice.say("tray-crop-early", &about.text("date", self.date(good))),
+            None if seedling.sow_on == self.today => voice.say("tray-crop", &about),
+            None => voice.say("tray-crop-from", &about.text("date", self.date(seedling.sow_on))),
         }
     }
 
@@ -138,19 +150,19 @@ impl TrayTelling<'_> {
         };
         match seedling.better_from {
             Some(good) => {
-                let early = voice.say("tray-crop-early", &args().text("date", self.date(good)));
+                let early = voice.say("tray-crop-why-early", &args().text("date", self.date(good)));
                 format!("{why} {early}")
             }
             None => why,
         }
     }
 
-    /// When a crop is potted up, and into what.
+    /// When crops are potted up, and into what.
     #[must_use]
-    pub fn pot_up(&self, seedling: &Seedling<'_>, pot_up: PotUp) -> String {
+    pub fn pot_up<'i>(&self, crops: impl IntoIterator<Item = &'i CropId>, pot_up: PotUp) -> String {
         let voice = &self.speech.voice;
         let days = voice.range(pot_up.from, pot_up.by);
-        let about = self.speech.about(&seedling.crop.id).text("days", days);
+        let about = args().text("crops", self.plurals(crops)).text("days", days);
         match pot_up.pot_mm {
             Some(mm) => voice.say("tray-pot-up", &about.text("pot", voice.length_mm(mm))),
             None => voice.say("tray-pot-up-plain", &about),
@@ -171,10 +183,13 @@ impl TrayTelling<'_> {
     }
 
     fn no_frost<'c>(&self, crops: impl IntoIterator<Item = &'c CropId>) -> String {
+        self.speech.voice.say("reason-no-frost-here", &args().text("crops", self.plurals(crops)))
+    }
+
+    fn plurals<'i>(&self, crops: impl IntoIterator<Item = &'i CropId>) -> String {
         let names: Vec<String> =
             crops.into_iter().map(|id| self.speech.crops(id).to_owned()).collect();
-        let names = self.speech.voice.list_and(&names);
-        self.speech.voice.say("reason-no-frost-here", &args().text("crops", names))
+        self.speech.voice.list_and(&names)
     }
 
     /// Why a crop has no place.

@@ -105,7 +105,7 @@ fn laid_out(plan: &TrayPlan<'_>, telling: &TrayTelling<'_>) -> LaidOut {
         from: pot_up.from,
         by: pot_up.by,
         pot_mm: pot_up.pot_mm,
-        text: telling.pot_up(seedling, pot_up),
+        text: telling.pot_up([&seedling.crop.id], pot_up),
     });
     let left_out = plan.left_out.iter().map(|left_out| NoPlace {
         crop: left_out.crop.clone(),

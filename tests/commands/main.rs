@@ -5,6 +5,7 @@
 mod ask;
 mod bad_input;
 mod plan;
+mod trays;
 mod words;
 
 use std::io::Write;

@@ -100,6 +100,11 @@ proptest! {
         prop_assert!(pack(&larger, &fit, 48).len() >= trays.len());
     }
 
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(50))]
+
     #[test]
     fn ten_kinds_are_packed_at_once((wanted, fit) in crops(10..11, 500), holds in 10..=48_u32) {
         let all: Vec<usize> = (0..MOST_KINDS_FOR_EXACT).collect();
