@@ -391,6 +391,7 @@ trays-empty-list = Your list is empty. Name the crops and their cells, like this
 trays-how-to = Which crops, and how many cells of each? Send them like this: /trays tomato 12, basil 6
 trays-bad-count = “{ $written }” is no number of cells; give from 1 to { $most } for a crop, like this: /trays tomato 12, basil 6
 trays-no-crop = “{ $written }” cells of what? Send each crop with its number, like this: /trays tomato 12, basil 6
+trays-which = “{ $word }” can mean { $crops }: name one of them.
 trays-too-long = That is more than I can lay out at once; send fewer crops.
 
 # $warmth is tray-warmth or nothing, $like is tray-like; trays that are alike are told together.
@@ -416,10 +417,10 @@ tray-why-together = { $vigour ->
     [small] All are small
     [upright] All are upright
    *[sprawling] All sprawl, away from smaller ones
-}, want cells of { $size }, leave the tray { $leave } and are best set out at { $age }; the same warmth and light suit their seed.
+}, want cells of { $size }, leave the tray around { $leave } and are best set out at { $age }; the same warmth and light suit their seed.
 tray-why-alone = { $vigour ->
     [sprawling] They sprawl, so they stand away from smaller ones, and nothing else here is like them.
-   *[other] Nothing else here is alike enough in cells, vigour, age, warmth and light to stand with them.
+   *[other] Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
 }
 tray-why-no-gain = Others could stand here too, but that would save no tray.
 tray-crop-why = { $vigour ->

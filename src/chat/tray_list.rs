@@ -125,7 +125,7 @@ mod tests {
             "tomato: 12; pole bean x6",
             "tomato 12 pole bean 6",
             "12 tomato 6 pole bean",
-            "tomato=12\n6× pole bean.",
+            "tomato=12\n6× pole bean",
             "tomato (12),, pole bean 6,",
         ] {
             assert_eq!(read(text), two, "{text}");

@@ -75,13 +75,15 @@ fn crops_named<'k>(desk: &Desk<'k>, names: &str) -> (Vec<&'k Crop>, Vec<String>)
         let crops: Vec<String> =
             word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
         let crops = desk.speech.voice.list_or(&crops);
-        notes.push(match &word.outside {
-            Some(outside) => {
-                let about = args().text("word", &word.word).text("crop", crops);
-                desk.say("which-or-outside-ask", &about.text("outside", outside))
+        let about = args().text("word", &word.word);
+        match (&word.outside, word.means.as_slice()) {
+            (Some(outside), [only]) => {
+                found.push(only.clone());
+                let about = about.text("crop", crops).text("outside", outside);
+                notes.push(desk.say("which-or-outside", &about));
             }
-            None => desk.say("which-crop", &args().text("word", &word.word).text("crops", crops)),
-        });
+            _ => notes.push(desk.say("trays-which", &about.text("crops", crops))),
+        }
     }
     notes.extend(list.unknown.iter().map(|n| unknown_name(&n.written, &n.near, &desk.speech)));
     (found.iter().filter_map(|id| desk.crop(id)).collect(), notes)

@@ -69,13 +69,32 @@ fn the_words_fit_a_phone() {
         "2026-04-10",
         &["--crops", "tomato:12,pepper:12,basil,cucumber:40,zinnia,lettuce,carrot"],
     );
-    insta::assert_snapshot!(plain(&told.out), @"");
+    insta::assert_snapshot!(plain(&told.out), @"
+    Trays for what you sow indoors April 10–24:
+    Tray 1, 48 cells of 1½ inches (heat 65–75 °F): tomatoes 12, peppers 12. Upright, out at 7–8 weeks.
+    Tray 2, 36 cells of 2 inches (heat 70–80 °F): basil 6, zinnias 6 (sow April 17). Upright, out at 4–5 weeks. Keep it dark until they are up.
+    Trays 3–4, each 18 cells of 3 inches (heat 65–95 °F): cucumbers 18 (sow April 17) in each. Sprawling, out at 3–5 weeks.
+    Tray 5, 18 cells of 3 inches (heat 65–95 °F): cucumbers 4 (sow April 17). Sprawling, out at 3–5 weeks.
+    Tray 6, 48 cells of 1½ inches (heat 60–75 °F): lettuce 6. Small, out at 4–6 weeks. Keep it light until they are up.
+    Pot up basil May 1–15, into pots of 3½ inches.
+    Carrots are not started indoors.
+    ");
     let british = garden(
         "trays",
         "2026-03-01",
         &["--language", "en-GB", "--crops", "tomato:12,thyme,geranium,watermelon,begonia"],
     );
-    insta::assert_snapshot!(plain(&british.out), @"");
+    insta::assert_snapshot!(plain(&british.out), @"
+    Trays for what you sow indoors 1–15 March:
+    Tray 1, 48 cells of 4 cm (heat 18–29 °C): tomatoes 12 (early; best from 27 March). Upright, out at 6–8 weeks.
+    Tray 2, 48 cells of 4 cm (heat 21 °C): thyme 6 (sow 6 March), begonias 6. Small, out at 10 weeks. Keep it light until they are up.
+    Tray 3, 36 cells of 5 cm (heat 21–24 °C): geraniums 6. Upright, out at 10–12 weeks. Keep it dark until they are up.
+    Pot up tomatoes 5 April to 10 May, into pots of 9 cm.
+    Pot up thyme 27 March to 1 May, into pots of 7.5 cm.
+    Pot up begonias 22 March to 26 April, into pots of 7.5 cm.
+    Pot up geraniums 22 March to 12 April, into pots of 10 cm.
+    Watermelons: not yet, from 10 April.
+    ");
 }
 
 #[test]
@@ -93,14 +112,32 @@ fn every_crop_and_every_tray_says_why() {
             why.extend(crop["why"].as_str());
         }
     }
-    insta::assert_snapshot!(plain(&why.join("\n")), @"");
+    insta::assert_snapshot!(plain(&why.join("\n")), @"
+    All are upright, want cells of 1½ inches, leave the tray around May 22 and are best set out at 7–8 weeks; the same warmth and light suit their seed.
+    Upright: sown April 10, they are 6 weeks old when they can go out, around May 22; cells of 1½ inches carry them until then.
+    Upright: sown April 10, they are 6 weeks old when they can go out, around May 22; cells of 1½ inches carry them until then.
+    Others could stand here too, but that would save no tray.
+    Upright: sown April 10, they are 6 weeks old when they can go out, around May 22; cells of 1½ inches carry them until then.
+    Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+    Upright: sown April 10, they are 6 weeks old when they can go out, around May 22; cells of 2 inches carry them until May 15, so pot them up.
+    They sprawl, so they stand away from smaller ones, and nothing else here is like them.
+    Sprawling: sown April 17, they are 5 weeks old when they can go out, around May 22; cells of 3 inches carry them until then.
+    Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+    Upright: sown April 10, they are 10 weeks old when they can go out, around June 19; cells of 2 inches carry them until May 22, so pot them up.
+    Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+    Small: sown April 10, they are 8 weeks old when they can go out, around June 5; cells of 1 inch carry them until then.
+    ");
 }
 
 #[test]
 fn nothing_to_sow_is_an_answer() {
     let told = garden("trays", "2026-11-01", &["--crops", "carrot,cucumber"]);
     assert_eq!(told.status, 0);
-    insta::assert_snapshot!(plain(&told.out), @"");
+    insta::assert_snapshot!(plain(&told.out), @"
+    Nothing of that is sown in a tray in the next two weeks.
+    Carrots are not started indoors.
+    Cucumbers: not yet, from April 17, 2027.
+    ");
     let free = sowbell(&[
         "trays",
         "--json",

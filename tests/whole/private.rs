@@ -651,6 +651,7 @@ mod questions {
         /drop basil – take one off
         /mycrops – your list
         /now – what you can do today
+        /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
