@@ -425,6 +425,7 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
     /sowings – your sowings and what comes next
     /undo – take the last change back
+    /trays tomato 12, basil 6 – which seedlings share a tray
     /frost 05-15 10-05 – your last and first frost
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
@@ -572,6 +573,67 @@ onion-intermediate = At that latitude choose intermediate (day-neutral) onions: 
 onion-intermediate-short = At that latitude intermediate onions do well (bulbs from 12 to 14 hours of daylight), and short-day ones (10 to 12 hours) do too.
 onion-short = That near to the equator choose short-day onions: they form bulbs at 10 to 12 hours of daylight.
 
+## Trays
+
+# $vigour is small, upright or sprawling: how a seedling grows in the tray.
+trays-head = Trays for what you sow indoors { $days }:
+trays-none = Nothing of that is sown in a tray in the next two weeks.
+trays-none-of-list = Nothing on your list is sown in a tray in the next two weeks.
+trays-empty-list = Your list is empty. Name the crops and their cells, like this: /trays tomato 12, basil 6
+trays-how-to = Which crops, and how many cells of each? Send them like this: /trays tomato 12, basil 6
+trays-bad-count = “{ $written }” is no number of cells; give from 1 to { $most } for a crop, like this: /trays tomato 12, basil 6
+trays-no-crop = “{ $written }” cells of what? Send each crop with its number, like this: /trays tomato 12, basil 6
+trays-which = “{ $word }” can mean { $crops }: name one of them.
+trays-too-long = That is more than I can lay out at once; send fewer crops.
+
+# $warmth is tray-warmth or nothing, $like is tray-like; trays that are alike are told together.
+tray-line = Tray { $number }, { $cells } cells of { $size }{ $warmth }: { $crops }. { $like }
+tray-line-several = Trays { $number }–{ $last }, each { $cells } cells of { $size }{ $warmth }: { $crops } in each. { $like }
+tray-warmth = {" "}(heat { $best })
+tray-crop = { $crops } { $cells }
+tray-crop-from = { $crops } { $cells } (sow { $date })
+tray-crop-early = { $crops } { $cells } (early; best from { $date })
+tray-like = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}, out at { $age }.
+tray-light = Keep it light until they are up.
+tray-dark = Keep it dark until they are up.
+tray-pot-up = Pot up { $crops } { $days }, into pots of { $pot }.
+tray-pot-up-plain = Pot up { $crops } { $days }.
+tray-too-early = { $crops }: not yet, from { $next }.
+tray-too-late = { $crops }: too late for a tray now; next good day { $next }.
+tray-too-late-for-good = { $crops }: too late for a tray, and your season is too short for another try.
+tray-why-together = { $vigour ->
+    [small] All are small
+    [upright] All are upright
+   *[sprawling] All sprawl, away from smaller ones
+}, want cells of { $size }, leave the tray around { $leave } and are best set out at { $age }; the same warmth and light suit their seed.
+tray-why-alone = { $vigour ->
+    [sprawling] They sprawl, so they stand away from smaller ones, and nothing else here is like them.
+   *[other] Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+}
+tray-why-no-gain = Others could stand here too, but that would save no tray.
+tray-crop-why = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until then.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until { $by }, so pot them up.
+tray-crop-why-early = That is early; best from { $date }.
+
+# The member's other crops, a line for each reason; $crops is a list of names.
+tray-rest-from = { $crop } (from { $date })
+tray-rest-not-yet = Not yet: { $crops }.
+tray-rest-too-late = Too late for a tray: { $crops }.
+tray-rest-in-place = Better sown or planted where they grow: { $crops }.
+tray-rest-settled = Sown or skipped already: { $crops }.
+
 ## Time zone, hour, language, units
 
 zone-set = Your time zone is { $zone }; it is { $time } there now.
@@ -640,6 +702,7 @@ menu-mycrops = My list
 menu-sown = I have sown something
 menu-sowings = My sowings
 menu-undo = Take the last change back
+menu-trays = Which seedlings share a tray
 menu-frost = My frost dates
 menu-zone = My time zone
 menu-hour = When my reminder comes

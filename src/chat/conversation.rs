@@ -10,7 +10,7 @@ use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk,
-    settings_talk, sowing_list, sowing_talk, undo_talk,
+    settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -228,6 +228,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Drop => crop_talk::drop(desk, rest),
         Request::MyCrops => crop_talk::my_crops(desk, 0),
         Request::Now => job_talk::now(desk),
+        Request::Trays => tray_talk::trays(desk, rest),
         Request::Ask => {
             if rest.is_empty() {
                 let text = desk.say_key("not-understood");

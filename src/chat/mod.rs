@@ -30,6 +30,9 @@ mod sowing_talk;
 #[cfg(test)]
 mod sowing_tests;
 mod sowing_text;
+mod tray_list;
+mod tray_talk;
+mod tray_text;
 pub mod understand;
 mod undo_talk;
 mod verdict_text;
@@ -42,4 +45,5 @@ pub use frost_words::FrostReading;
 pub use job_why::job_why;
 pub use knowledge::{Knowledge, KnowledgeError};
 pub use menu::command_menus;
+pub use tray_text::TrayTelling;
 pub use understand::{Intent, Understood};

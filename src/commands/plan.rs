@@ -8,8 +8,8 @@ use clap::Args;
 use serde::Serialize;
 
 use super::CommandError;
+use super::crop_names::crop_named;
 use super::flags::{BadInput, GardenFlags, Read};
-use crate::catalogue::{Meaning, normalise};
 use crate::chat::{Knowledge, job_why};
 use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
 use crate::wording::{Speech, args, sentence};
@@ -127,31 +127,7 @@ fn crops<'k>(
     };
     let mut crops: Vec<&Crop> = Vec::new();
     for written in text.split(',').map(str::trim).filter(|written| !written.is_empty()) {
-        // An id always means its crop, even where the word alone could mean two.
-        if let Some(crop) = knowledge.catalogue.get(written) {
-            crops.push(crop);
-            continue;
-        }
-        let tongue = knowledge.tongue(&read.language);
-        if let Some(Meaning::Crop(id)) = tongue.names.lookup(&normalise(written)) {
-            crops.extend(knowledge.catalogue.get(id.as_str()));
-            continue;
-        }
-        // A plan is made for what was named and for nothing near it.
-        let list = tongue.understanding.crops_in(written);
-        let near: Vec<String> = list
-            .found
-            .iter()
-            .chain(list.ambiguous.iter().flat_map(|word| &word.means))
-            .chain(list.unknown.iter().flat_map(|name| &name.near))
-            .map(|id| speech.crop(id).to_owned())
-            .collect();
-        return Err(BadInput(if near.is_empty() {
-            format!("--crops: there is no crop '{written}'; give its everyday name, such as tomato")
-        } else {
-            let near = speech.voice.list_or(&near);
-            format!("--crops: there is no single crop '{written}'; did you mean {near}?")
-        }));
+        crops.push(crop_named(written, read, knowledge, speech)?);
     }
     if crops.is_empty() {
         return Err(BadInput("--crops names no crop: for example --crops tomato,basil".to_owned()));

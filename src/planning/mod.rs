@@ -24,6 +24,7 @@ mod seed_count;
 mod soil;
 mod sowing;
 mod succession;
+mod trays;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
@@ -56,4 +57,8 @@ pub use seed_count::{
 pub use soil::{Believe, SoilAdvice, SoilVerdict, fit_soil_c, soil_verdict, which_to_believe};
 pub use sowing::{SowingPlan, Sown, resow_margin_days, sowing_place, sowing_plan};
 pub use succession::{cut_short_by_heat, repeat_after};
+pub use trays::{
+    CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,
+    Seedling, Standing, Tray, TrayPlan, USUAL_CELLS, Wanted, lay_out, may_share_a_tray,
+};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

@@ -33,7 +33,7 @@ fn each_mistake_has_its_sentence() {
         (ask(&["--batch", ".", "q"]), "leave out the question"),
         (ask(&[]), "ask what?"),
         (ask(&["--frost", "q"]), "--help"),
-        (refused(&[]), "ask, plan, practice or serve"),
+        (refused(&[]), "ask, plan, trays, practice or serve"),
         (refused(&["dance"]), "--help"),
         (refused(&["practice", "--on", "yesterday"]), "YYYY-MM-DD"),
         (refused(&["serve"]), "SOWBELL_TOKEN is not set"),

@@ -6,6 +6,7 @@ mod ask;
 mod bad_input;
 mod plan;
 mod seed;
+mod trays;
 mod words;
 
 use std::io::Write;

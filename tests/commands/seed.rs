@@ -74,10 +74,7 @@ fn seed_that_is_not_worth_counting() {
         text("1 of 40 leek seeds sprouted, how many for 12 plants"),
         "Don't count on that leek seed: at 3% it is better replaced."
     );
-    assert_eq!(
-        text("how many potato seeds for 12 plants"),
-        "Potatoes are not started from seed; you plant them."
-    );
+    assert_eq!(text("how many potato seeds for 12 plants"), "Not from seed: potatoes.");
 }
 
 #[test]
@@ -195,7 +192,7 @@ fn crops_that_are_not_sown_in_the_ground() {
     let tomatoes = text("soil is 20 °C, can I sow tomatoes?");
     assert!(
         tomatoes.starts_with(
-            "Tomatoes are not sown straight in the ground here; they need a start indoors.\n\
+            "No, don't sow tomatoes straight in the ground here: a start indoors is needed.\n\
              At 20 °C, allow about 8 days for tomatoes to come up."
         ),
         "{tomatoes}"

@@ -14,6 +14,7 @@ mod listed;
 mod ordered;
 mod published;
 mod rules;
+mod trays;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

@@ -16,4 +16,5 @@ mod mornings;
 mod platform;
 mod private;
 mod process;
+mod trays;
 mod trouble;

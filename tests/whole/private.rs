@@ -653,6 +653,7 @@ mod questions {
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next
         /undo – take the last change back
+        /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
