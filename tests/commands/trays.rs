@@ -77,7 +77,7 @@ fn the_words_fit_a_phone() {
     Tray 5, 18 cells of 3 inches (heat 65–95 °F): cucumbers 4 (sow April 17). Sprawling, out at 3–5 weeks.
     Tray 6, 48 cells of 1½ inches (heat 60–75 °F): lettuce 6. Small, out at 4–6 weeks. Keep it light until they are up.
     Pot up basil May 1–15, into pots of 3½ inches.
-    Carrots are not started indoors.
+    No, don't start carrots indoors.
     ");
     let british = garden(
         "trays",
@@ -135,7 +135,7 @@ fn nothing_to_sow_is_an_answer() {
     assert_eq!(told.status, 0);
     insta::assert_snapshot!(plain(&told.out), @"
     Nothing of that is sown in a tray in the next two weeks.
-    Carrots are not started indoors.
+    No, don't start carrots indoors.
     Cucumbers: not yet, from April 17, 2027.
     ");
     let free = sowbell(&[
