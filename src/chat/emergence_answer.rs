@@ -2,8 +2,9 @@
 
 use crate::planning::{
     Crop, Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
+    too_slow_side,
 };
-use crate::wording::{args, sentence};
+use crate::wording::{Args, Speech, Voice, args, sentence};
 
 use super::answer::{Answer, Asked};
 use super::figures::{EmergenceFigures, Figures};
@@ -51,15 +52,10 @@ impl Asked<'_> {
         let voice = &self.speech.voice;
         let given = self.understood.quantities.temperature;
         let soil_c = given.map_or(f64::NAN, |given| given.celsius(voice.units()));
-        let (low, high) = BELIEVED_C;
-        if (low..=high).contains(&whole(soil_c)) && soil_c.is_finite() {
+        if is_believed(soil_c) {
             return Ok(soil_c);
         }
-        let args = args()
-            .text("at", voice.measured_temperature(soil_c))
-            .text("low", voice.measured_temperature(degrees(low)))
-            .text("high", voice.measured_temperature(degrees(high)));
-        Err(voice.say("temperature-beyond", &args))
+        Err(voice.say("temperature-beyond", &bounds(voice, soil_c)))
     }
 
     /// What the trials say of the crop at this temperature, each sentence a line.
@@ -68,32 +64,14 @@ impl Asked<'_> {
             return vec![self.speech.plain("soil-frozen")];
         }
         let voice = &self.speech.voice;
-        let about = self.speech.about(&crop.id).text("at", voice.measured_temperature(soil_c));
         let row = EmergenceRow::of(&crop.id);
         let result = days_to_emerge(&crop.id, soil_c);
-        let mut lines = Vec::new();
-        match result {
-            Emergence::Days(days) => {
-                lines.push(voice.say("emerge-days", &about.text("days", voice.about_days(days))));
-                if days > LONGEST_EMERGENCE_DAYS {
-                    lines.push(self.too_slow(row.as_ref(), soil_c));
-                }
-                lines.extend(self.read_between(soil_c));
+        let mut lines = vec![told_by_trials(self.speech, crop, soil_c)];
+        if let Emergence::Days(days) = result {
+            if days > LONGEST_EMERGENCE_DAYS {
+                lines.push(too_slow(self.speech, too_slow_side(&crop.id, soil_c)));
             }
-            Emergence::NotAtAll(Side::TooCold) => lines.push(voice.say("emerge-none-cold", &about)),
-            Emergence::NotAtAll(Side::TooHot) => lines.push(voice.say("emerge-none-hot", &about)),
-            Emergence::Uncertain { side, none_at_c, counted_at_c, days } => {
-                let about = about
-                    .text("none", voice.measured_temperature(degrees(none_at_c)))
-                    .text("counted", voice.measured_temperature(degrees(counted_at_c)))
-                    .text("days", voice.about_days(days));
-                lines.push(match side {
-                    Side::TooCold => voice.say("emerge-uncertain-cold", &about),
-                    Side::TooHot => voice.say("emerge-uncertain-hot", &about),
-                });
-            }
-            Emergence::NotTested => lines.push(voice.say("emerge-not-tested", &about)),
-            Emergence::NoTable => lines.push(voice.say("emerge-no-table", &about)),
+            lines.extend(self.read_between(soil_c));
         }
         if let Some(relative) = row.as_ref().and_then(|row| row.relative.as_ref())
             && result != Emergence::NotTested
@@ -113,16 +91,6 @@ impl Asked<'_> {
             lines.extend(self.usual_days(crop));
         }
         lines
-    }
-
-    /// Over three weeks, on the cold side of the quickest temperature or on the hot one.
-    fn too_slow(&self, row: Option<&EmergenceRow>, soil_c: f64) -> String {
-        let quickest = row.and_then(EmergenceRow::quickest).map_or(i64::MAX, |(at_c, _)| at_c);
-        if whole(soil_c) < quickest {
-            self.speech.plain("emerge-too-slow-cold")
-        } else {
-            self.speech.plain("emerge-too-slow-hot")
-        }
     }
 
     /// Whether the figure stands in the table or was read between two of its temperatures.
@@ -151,13 +119,62 @@ impl Asked<'_> {
     }
 }
 
+/// Whether a temperature in degrees Celsius can be that of soil or of a room with seed in it.
+pub(super) fn is_believed(celsius: f64) -> bool {
+    let (low, high) = BELIEVED_C;
+    celsius.is_finite() && (low..=high).contains(&whole(celsius))
+}
+
+/// A temperature that is not believed, and the bounds.
+pub(super) fn bounds(voice: &Voice, celsius: f64) -> Args {
+    let (low, high) = BELIEVED_C;
+    args()
+        .text("at", voice.measured_temperature(celsius))
+        .text("low", voice.measured_temperature(degrees(low)))
+        .text("high", voice.measured_temperature(degrees(high)))
+}
+
+/// What the trials say of the crop at this temperature, in a sentence.
+pub(super) fn told_by_trials(speech: &Speech, crop: &Crop, soil_c: f64) -> String {
+    let voice = &speech.voice;
+    let about = speech.about(&crop.id).text("at", voice.measured_temperature(soil_c));
+    match days_to_emerge(&crop.id, soil_c) {
+        Emergence::Days(days) => {
+            voice.say("emerge-days", &about.text("days", voice.about_days(days)))
+        }
+        Emergence::NotAtAll(Side::TooCold) => voice.say("emerge-none-cold", &about),
+        Emergence::NotAtAll(Side::TooHot) => voice.say("emerge-none-hot", &about),
+        Emergence::Uncertain { side, none_at_c, counted_at_c, days } => {
+            let about = about
+                .text("none", voice.measured_temperature(degrees(none_at_c)))
+                .text("counted", voice.measured_temperature(degrees(counted_at_c)))
+                .text("days", voice.about_days(days));
+            match side {
+                Side::TooCold => voice.say("emerge-uncertain-cold", &about),
+                Side::TooHot => voice.say("emerge-uncertain-hot", &about),
+            }
+        }
+        Emergence::NotTested => voice.say("emerge-not-tested", &about),
+        Emergence::NoTable => voice.say("emerge-no-table", &about),
+    }
+}
+
+/// Over three weeks, on the cold side of the quickest temperature or on the hot one.
+pub(super) fn too_slow(speech: &Speech, side: Side) -> String {
+    match side {
+        Side::TooCold => speech.plain("emerge-too-slow-cold"),
+        Side::TooHot => speech.plain("emerge-too-slow-hot"),
+    }
+}
+
+/// The nearest whole number.
 #[expect(clippy::cast_possible_truncation, reason = "the cast keeps to the range of i64")]
-fn whole(celsius: f64) -> i64 {
+pub(super) fn whole(celsius: f64) -> i64 {
     celsius.round() as i64
 }
 
-/// A column of the table in degrees Celsius.
+/// Whole degrees Celsius.
 #[expect(clippy::cast_precision_loss, reason = "soil temperatures are two-digit numbers")]
-fn degrees(celsius: i64) -> f64 {
+pub(super) fn degrees(celsius: i64) -> f64 {
     celsius as f64
 }

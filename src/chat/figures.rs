@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use crate::planning::{
-    Believe, CellCount, Emergence, GerminationRate, GerminationTest, RateBasis, SeedCount,
-    SoilVerdict,
+    Believe, CellCount, Emergence, GerminationRate, GerminationTest, Odds, RateBasis,
+    SeedCountError, SoilVerdict, USUAL_LOSSES,
 };
 
 /// The figures of an answer; each only where the question was about it.
@@ -47,28 +47,33 @@ pub struct SeedCountFigures {
 }
 
 impl SeedCountFigures {
-    /// The figures for `plants` plants, rounded as far as they mean anything.
-    pub(super) fn new(
+    /// The figures for `plants` plants with so many seeds to a cell, where there are cells, and
+    /// the usual losses; rounded as far as they mean anything.
+    ///
+    /// # Errors
+    /// [`SeedCountError`] where no number can be reckoned.
+    pub fn reckoned(
         plants: u32,
-        count: SeedCount,
+        per_cell: Option<u32>,
         rate: GerminationRate,
-        losses: f64,
-        in_cells: Option<CellCount>,
-    ) -> Self {
-        Self {
+    ) -> Result<Self, SeedCountError> {
+        let odds = Odds::new(rate.rate, USUAL_LOSSES)?;
+        let count = odds.seeds_for(plants)?;
+        let in_cells = per_cell.map(|each| odds.cells_for(plants, each)).transpose()?;
+        Ok(Self {
             plants,
             seeds: count.seeds,
             chance: thousandths(count.chance),
             rate: thousandths(rate.rate),
             estimated: rate.estimated(),
             basis: rate.basis,
-            losses,
+            losses: USUAL_LOSSES,
             in_cells: in_cells.map(|cells| CellCount {
                 chance: thousandths(cells.chance),
                 empty_cells: thousandths(cells.empty_cells),
                 ..cells
             }),
-        }
+        })
     }
 }
 

@@ -4,6 +4,7 @@ mod answer;
 mod came_up_talk;
 mod caution_text;
 mod club_talk;
+mod coming_up_text;
 mod conversation;
 mod crop_talk;
 mod desk;

@@ -4,8 +4,7 @@ use chrono::Datelike;
 
 use crate::planning::{
     Crop, ENOUGH_TESTED, GerminationRate, GerminationTest, GerminationTestError, MOST_PER_CELL,
-    MOST_PLANTS, MOST_TESTED, Odds, RateBasis, SeedAdvice, SeedCountError, USUAL_LOSSES,
-    WANTED_CHANCE, estimated_rate,
+    MOST_PLANTS, MOST_TESTED, RateBasis, SeedAdvice, USUAL_LOSSES, WANTED_CHANCE, estimated_rate,
 };
 use crate::wording::{args, sentence};
 
@@ -116,25 +115,17 @@ impl Asked<'_> {
             let text = voice.say("reason-not-from-seed", &self.speech.about(&crop.id));
             return (sentence(&text), None);
         };
-        let Ok(odds) = Odds::new(rate.rate, USUAL_LOSSES) else {
+        let per_cell = order.per_cell.or_else(|| crop.seeds_per_cell());
+        // The order was held to the same bounds, so only weak seed is refused here.
+        let Ok(count) = SeedCountFigures::reckoned(order.plants, per_cell, rate) else {
             return (self.too_weak(crop, rate, age), None);
         };
-        let per_cell = order.per_cell.or_else(|| {
-            crop.indoors.as_ref()?;
-            u32::try_from(crop.seed.per_cell.as_ref()?.is).ok()
-        });
-        let counted = odds.seeds_for(order.plants).and_then(|count| {
-            let cells = per_cell.map(|each| odds.cells_for(order.plants, each)).transpose()?;
-            Ok::<_, SeedCountError>((count, cells))
-        });
-        // The order was held to the same bounds, so this does not happen.
-        let Ok((count, cells)) = counted else { return (self.too_weak(crop, rate, age), None) };
         let about = args()
             .text("crop", self.speech.crop(&crop.id))
             .number("plants", order.plants.into())
             .number("seeds", count.seeds.into());
         let mut lines = vec![voice.say("seed-count", &about)];
-        if let Some(cells) = &cells {
+        if let Some(cells) = &count.in_cells {
             let args = args()
                 .number("cells", cells.cells.into())
                 .text("empty", voice.decimal(cells.empty_cells));
@@ -153,7 +144,6 @@ impl Asked<'_> {
             let args = args().text("crop", self.speech.crop(&crop.id));
             lines.push(voice.say("seed-test-first", &args));
         }
-        let count = SeedCountFigures::new(order.plants, count, rate, USUAL_LOSSES, cells);
         (lines.join("\n"), Some(Figures { seed_count: Some(count), ..Figures::default() }))
     }
 

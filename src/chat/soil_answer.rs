@@ -9,6 +9,8 @@ use crate::planning::{
 use crate::wording::{args, sentence};
 
 use super::answer::{Answer, Asked};
+use super::coming_up_text::{cool_enough, warm_enough};
+use super::emergence_answer::degrees;
 use super::figures::{Figures, SoilFigures, tenths};
 
 /// The most crops that one line of the list names; a phone shows no more at a glance.
@@ -94,8 +96,8 @@ impl Asked<'_> {
             .about(&crop.id)
             .text("at", voice.measured_temperature(soil_c))
             .text("next", next)
-            .text("warm", self.warm_enough(crop))
-            .text("cool", self.cool_enough(crop));
+            .text("warm", warm_enough(self.speech, crop))
+            .text("cool", cool_enough(self.speech, crop));
         let label = weighed.date.window.map_or(Label::Spring, |window| window.label);
         match (weighed.advice.sow, weighed.advice.believe, weighed.date.verdict()) {
             (true, Believe::Soil, Some(_)) => voice.say("soil-go-believe-soil", &about),
@@ -132,13 +134,14 @@ impl Asked<'_> {
             .text("minimum", voice.temperature(range.minimum))
             .text("maximum", voice.temperature(range.maximum))
             .text("best", voice.temperature_range(range.optimum.low, range.optimum.high));
-        let below = soil_verdict(weighed.crop, f64_of(range.minimum)) != Some(SoilVerdict::TooCold)
-            && soil_c < f64_of(range.minimum);
+        let below = soil_verdict(weighed.crop, degrees(range.minimum))
+            != Some(SoilVerdict::TooCold)
+            && soil_c < degrees(range.minimum);
         match weighed.soil {
             SoilVerdict::TooCold if below && soil_c >= 0.0 => {
                 vec![sentence(&voice.say("soil-needs", &about))]
             }
-            SoilVerdict::TooHot if soil_c > f64_of(range.maximum) => {
+            SoilVerdict::TooHot if soil_c > degrees(range.maximum) => {
                 vec![sentence(&voice.say("soil-above", &about))]
             }
             SoilVerdict::Cool => {
@@ -146,26 +149,6 @@ impl Asked<'_> {
             }
             SoilVerdict::Warm(None) => vec![sentence(&voice.say("soil-good", &about))],
             _ => self.emergence_lines(weighed.crop, soil_c),
-        }
-    }
-
-    /// The coolest soil that is warm enough: the published minimum as it was published, or where
-    /// the crop comes up within three weeks.
-    fn warm_enough(&self, crop: &Crop) -> String {
-        let voice = &self.speech.voice;
-        let coolest = fit_soil_c(crop).map_or(0.0, |(coolest, _)| coolest);
-        match crop.seed.soil_c.as_ref().map(|range| range.minimum) {
-            Some(minimum) if coolest <= f64_of(minimum) => voice.temperature(minimum),
-            _ => voice.temperature_or_more(coolest),
-        }
-    }
-
-    fn cool_enough(&self, crop: &Crop) -> String {
-        let voice = &self.speech.voice;
-        let warmest = fit_soil_c(crop).map_or(0.0, |(_, warmest)| warmest);
-        match crop.seed.soil_c.as_ref().map(|range| range.maximum) {
-            Some(maximum) if warmest >= f64_of(maximum) => voice.temperature(maximum),
-            _ => voice.temperature_or_less(warmest),
         }
     }
 
@@ -259,9 +242,4 @@ fn soil_figures(weighed: &Weighed<'_>, soil_c: f64) -> Figures {
         warm_enough_c: fit_soil_c(weighed.crop).map(|(coolest, _)| coolest),
     };
     Figures { soil: Some(soil), ..Figures::default() }
-}
-
-#[expect(clippy::cast_precision_loss, reason = "soil temperatures are two-digit numbers")]
-fn f64_of(celsius: i64) -> f64 {
-    celsius as f64
 }

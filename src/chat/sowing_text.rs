@@ -4,6 +4,7 @@ use crate::club::Sowing;
 use crate::planning::{Crop, HarvestKind, SowingPlan, Step, Way, sowing_plan};
 use crate::wording::{args, sentence};
 
+use super::coming_up_text::coming_up_lines;
 use super::desk::Desk;
 
 /// "12 basil, sown indoors on April 22".
@@ -28,23 +29,20 @@ pub(super) fn plan_of(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> SowingPl
     sowing_plan(crop, desk.garden(), &sowing.sown(&desk.facts.marks))
 }
 
-/// When it should be up, in a line.
+/// When it should be up, or that it will not, in a line.
 pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
-    emergence(desk, &plan_of(desk, crop, sowing))
+    coming_up(desk, crop, sowing, &plan_of(desk, crop, sowing)).into_iter().next()
 }
 
-fn emergence(desk: &Desk<'_>, plan: &SowingPlan) -> Option<String> {
-    let (first, last) = plan.emergence?;
-    let resow = plan.resow_on.map_or_else(String::new, |day| desk.date(day));
-    let days = desk.speech.voice.range(first, last);
-    Some(desk.say("sowing-up", &args().text("days", days).text("resow", resow)))
+fn coming_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Vec<String> {
+    coming_up_lines(desk, crop, sowing.way, sowing.room_c.is_some(), plan)
 }
 
 /// Everything that follows from a sowing, a line each.
 pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
     let voice = &desk.speech.voice;
     let plan = plan_of(desk, crop, sowing);
-    let mut lines: Vec<String> = emergence(desk, &plan).into_iter().collect();
+    let mut lines = coming_up(desk, crop, sowing, &plan);
     for (step, window) in &plan.steps {
         let days = voice.range(window.ideal_from, window.ideal_to);
         let what = sentence(&desk.speech.step_phrase(*step, crop));

@@ -5,6 +5,7 @@ mod crop_names;
 mod flags;
 mod plan;
 mod serve;
+mod sowing_figures;
 mod trays;
 
 use std::io::{self, Write};

@@ -10,8 +10,11 @@ use serde::Serialize;
 use super::CommandError;
 use super::crop_names::crop_named;
 use super::flags::{BadInput, GardenFlags, Read};
-use crate::chat::{Knowledge, job_why};
-use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
+use super::sowing_figures::{PlannedEmergence, planned_emergence, planned_seeds};
+use crate::chat::{Knowledge, SeedCountFigures, job_why};
+use crate::planning::{
+    Crop, CropId, Frost, Job, Label, MOST_PLANTS, Season, Step, USUAL_CELLS, planned_jobs,
+};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -25,6 +28,9 @@ pub struct PlanArgs {
     /// The crops, divided by commas, for example: tomato,basil,pole bean.
     #[arg(long, value_name = "A,B,C")]
     crops: Option<String>,
+    /// Plants wanted of each crop, for the number of seeds in the JSON; 6 by default.
+    #[arg(long, value_name = "N")]
+    plants: Option<String>,
 }
 
 /// A job as programs read it; its form is pinned by tests.
@@ -38,6 +44,12 @@ struct PlannedJob {
     ideal_to: NaiveDate,
     to: NaiveDate,
     why: String,
+    /// For a sowing: when it should be up.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    emergence: Option<PlannedEmergence>,
+    /// For a sowing: how many seeds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    seeds: Option<SeedCountFigures>,
 }
 
 pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), CommandError> {
@@ -45,6 +57,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let read = arguments.garden.read(&knowledge)?;
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
+    let plants = plants(arguments.plants.as_deref())?;
     let season = match read.garden.frost {
         Frost::Dates(frost) => Some(Season::that_matters(frost, read.today)),
         Frost::Free => None,
@@ -71,6 +84,8 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
                 ideal_to: job.window.ideal_to,
                 to: job.window.to,
                 why: why(crop, job),
+                emergence: planned_emergence(crop, job.key.step),
+                seeds: planned_seeds(crop, job.key.step, plants),
             })
             .collect();
         let json = serde_json::to_string_pretty(&planned).map_err(anyhow::Error::from)?;
@@ -112,6 +127,16 @@ fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech)
         .text("last", last)
         .text("why", why);
     voice.say("plan-line", &args)
+}
+
+fn plants(written: Option<&str>) -> Result<u32, BadInput> {
+    let Some(written) = written else { return Ok(USUAL_CELLS) };
+    let plants = written.trim().parse().ok().filter(|plants| (1..=MOST_PLANTS).contains(plants));
+    plants.ok_or_else(|| {
+        BadInput(format!(
+            "--plants: '{written}' is no number of plants; give from 1 to {MOST_PLANTS}, for example 12"
+        ))
+    })
 }
 
 fn crops<'k>(

@@ -233,6 +233,15 @@ pub fn days_to_emerge(crop: &CropId, soil_c: f64) -> Emergence {
     EmergenceRow::of(crop).map_or(Emergence::NoTable, |row| row.at(soil_c))
 }
 
+/// On which side of its quickest temperature `soil_c` lies, for a crop that takes too long there.
+#[must_use]
+pub fn too_slow_side(crop: &CropId, soil_c: f64) -> Side {
+    let quickest = EmergenceRow::of(crop).and_then(|row| row.quickest());
+    #[expect(clippy::cast_precision_loss, reason = "a column of the table is a two-digit number")]
+    let past = quickest.is_some_and(|(at_c, _)| soil_c > at_c as f64);
+    if past { Side::TooHot } else { Side::TooCold }
+}
+
 impl ReadBetween {
     /// The columns that `soil_c` lies between; `None` outside the table.
     #[must_use]

@@ -9,6 +9,7 @@
 
 mod after_sowing;
 mod assess;
+mod coming_up;
 mod crop;
 mod daylength;
 mod emergence;
@@ -28,6 +29,7 @@ mod trays;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
+pub use coming_up::{ComingUp, Outlook, USUAL_ROOM_C, coming_up, resow_margin_days};
 pub use crop::{
     Autumn, Bolting, Caution, CellSize, CellStay, Class, CountedFrom, Crop, CropId, DirectSowing,
     Disturbance, Harvest, HarvestKind, Indoors, Kind, LifeCycle, Light, Outdoors, PlantAge,
@@ -37,6 +39,7 @@ pub use crop::{
 pub use daylength::{OnionClass, onion_classes};
 pub use emergence::{
     Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
+    too_slow_side,
 };
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
 pub use germination_rate::{
@@ -54,8 +57,10 @@ pub use seed_count::{
     CellCount, MOST_PER_CELL, MOST_PLANTS, Odds, SeedCount, SeedCountError, USUAL_LOSSES,
     WANTED_CHANCE, chance_of_at_least,
 };
-pub use soil::{Believe, SoilAdvice, SoilVerdict, fit_soil_c, soil_verdict, which_to_believe};
-pub use sowing::{SowingPlan, Sown, resow_margin_days, sowing_place, sowing_plan};
+pub use soil::{
+    Believe, SoilAdvice, SoilVerdict, below_the_least, fit_soil_c, soil_verdict, which_to_believe,
+};
+pub use sowing::{SowingPlan, Sown, sowing_place, sowing_plan};
 pub use succession::{cut_short_by_heat, repeat_after};
 pub use trays::{
     CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,

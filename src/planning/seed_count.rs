@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::crop::Crop;
 use super::germination_rate::LOWEST_RATE;
 
 /// The chance of enough plants that the number of seeds is reckoned for.
@@ -61,6 +62,15 @@ pub struct CellCount {
     pub chance: f64,
     /// How many of the cells stay empty on average, because nothing in them came up.
     pub empty_cells: f64,
+}
+
+impl Crop {
+    /// Seeds usually sown in a cell, where the crop is raised in cells.
+    #[must_use]
+    pub fn seeds_per_cell(&self) -> Option<u32> {
+        self.indoors.as_ref()?;
+        u32::try_from(self.seed.per_cell.as_ref()?.is).ok()
+    }
 }
 
 impl Odds {

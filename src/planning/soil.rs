@@ -4,7 +4,9 @@ use serde::Serialize;
 
 use super::assess::Verdict;
 use super::crop::{Crop, SoilTemperature};
-use super::emergence::{Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, Side, days_to_emerge};
+use super::emergence::{
+    Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, Side, days_to_emerge, too_slow_side,
+};
 use super::windows::Label;
 
 /// The catalogue rounds the trade's figures to whole degrees Celsius: 60 °F, which is 15.6 °C,
@@ -34,7 +36,7 @@ pub enum SoilVerdict {
 #[must_use]
 pub fn soil_verdict(crop: &Crop, soil_c: f64) -> Option<SoilVerdict> {
     let range = crop.seed.soil_c.as_ref()?;
-    if soil_c <= 0.0 || soil_c + ROUNDING_C < degrees(range.minimum) {
+    if below_the_least(crop, soil_c) {
         return Some(SoilVerdict::TooCold);
     }
     if soil_c - ROUNDING_C > degrees(range.maximum) {
@@ -42,8 +44,10 @@ pub fn soil_verdict(crop: &Crop, soil_c: f64) -> Option<SoilVerdict> {
     }
     Some(match days_to_emerge(&crop.id, soil_c) {
         Emergence::Days(days) if days <= LONGEST_EMERGENCE_DAYS => SoilVerdict::Warm(Some(days)),
-        Emergence::Days(_) if soil_c >= degrees(range.optimum.high) => SoilVerdict::TooHot,
-        Emergence::Days(_) => SoilVerdict::TooCold,
+        Emergence::Days(_) => match too_slow_side(&crop.id, soil_c) {
+            Side::TooCold => SoilVerdict::TooCold,
+            Side::TooHot => SoilVerdict::TooHot,
+        },
         Emergence::NotAtAll(side) | Emergence::Uncertain { side, .. } => match side {
             Side::TooCold => SoilVerdict::TooCold,
             Side::TooHot => SoilVerdict::TooHot,
@@ -58,6 +62,14 @@ pub fn soil_verdict(crop: &Crop, soil_c: f64) -> Option<SoilVerdict> {
         }
         Emergence::NotTested | Emergence::NoTable => by_range(range, soil_c),
     })
+}
+
+/// Whether soil of `soil_c` degrees Celsius is frozen or colder than the published least for the
+/// crop.
+#[must_use]
+pub fn below_the_least(crop: &Crop, soil_c: f64) -> bool {
+    let least = crop.seed.soil_c.as_ref().map(|range| degrees(range.minimum));
+    soil_c <= 0.0 || least.is_some_and(|least| soil_c + ROUNDING_C < least)
 }
 
 fn by_range(range: &SoilTemperature, soil_c: f64) -> SoilVerdict {

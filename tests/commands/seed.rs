@@ -197,10 +197,7 @@ fn crops_that_are_not_sown_in_the_ground() {
         ),
         "{tomatoes}"
     );
-    assert_eq!(
-        text("soil is 14 °C, potatoes?"),
-        "Not from seed: potatoes."
-    );
+    assert_eq!(text("soil is 14 °C, potatoes?"), "Not from seed: potatoes.");
     // Lettuce: none at 35 °C; its range ends at 85 °F, 29 °C.
     let lettuce = text("soil is 33 °C, can I sow lettuce?");
     assert!(lettuce.starts_with("Not now: 33 °C is too hot for lettuce to come up well."));

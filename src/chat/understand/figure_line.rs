@@ -51,11 +51,15 @@ struct Item {
     id: Option<u32>,
     figure: Option<Figure>,
     pause: Pause,
+    /// Where its digits stand in the prepared text.
+    digits: Option<(usize, usize)>,
 }
 
 /// The words and figures of a question in order.
 pub(crate) struct FigureLine {
     items: Vec<Item>,
+    /// The text that was read, with signs as words.
+    prepared: String,
 }
 
 impl FigureLine {
@@ -65,7 +69,7 @@ impl FigureLine {
     /// ("57F"). Dates, times and ordinals are no figures. `%` stands for the word "percent" and
     /// `°` for "degrees".
     pub fn new(text: &str, limit: usize, phrases: &Phrases) -> Self {
-        let mut line = Self { items: Vec::new() };
+        let mut line = Self { items: Vec::new(), prepared: String::new() };
         let mut rest: String = text.chars().take(limit).collect();
         for (sign, word) in
             [('℃', " degrees c "), ('℉', " degrees f "), ('%', " percent "), ('‰', " ")]
@@ -73,6 +77,7 @@ impl FigureLine {
             rest = rest.replace(sign, word);
         }
         rest = rest.replace(['°', 'º', '˚'], " degrees ").replace('−', "-");
+        line.prepared.clone_from(&rest);
         let mut rest = rest.as_str();
         while let Some(at) = figure_start(rest) {
             let (before, figures) = rest.split_at(at);
@@ -80,7 +85,9 @@ impl FigureLine {
             let negative = signed.is_some_and(|text| !text.ends_with(char::is_alphanumeric));
             line.push_words(before, phrases);
             let (figure, after) = read_figure(negative, figures, phrases);
-            line.items.push(Item { id: None, figure, pause: pause_before(after) });
+            let from_end = |text: &str| line.prepared.len().saturating_sub(text.len());
+            let digits = Some((from_end(figures), from_end(after)));
+            line.items.push(Item { id: None, figure, pause: pause_before(after), digits });
             rest = after;
         }
         line.push_words(rest, phrases);
@@ -106,6 +113,15 @@ impl FigureLine {
         }
     }
 
+    /// The text without the digits of the figure at a place that a slot held.
+    pub fn without(&self, at: u32) -> String {
+        let item = usize::try_from(at).ok().and_then(|at| self.items.get(at));
+        let parts = item
+            .and_then(|item| item.digits)
+            .and_then(|(from, to)| Some([self.prepared.get(..from)?, self.prepared.get(to..)?]));
+        parts.map_or_else(|| self.prepared.clone(), |parts| parts.concat())
+    }
+
     fn push_words(&mut self, text: &str, phrases: &Phrases) {
         let mut words = split(text, text.len());
         phrases.recognise(&mut words);
@@ -114,6 +130,7 @@ impl FigureLine {
             figure:
                 word.id.and_then(|id| phrases.figures.numbers.get(&id)).copied().map(Figure::of),
             pause: word.pause,
+            digits: None,
         }));
     }
 }

@@ -141,6 +141,4 @@ pub(super) struct RawSowing {
     pub not_up: Vec<String>,
     pub unless: Vec<String>,
     pub not_counts: String,
-    pub celsius: String,
-    pub fahrenheit: String,
 }

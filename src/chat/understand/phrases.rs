@@ -65,8 +65,6 @@ pub(crate) struct SowingPhrases {
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
     pub not_counts: HashSet<u32>,
-    pub celsius: HashSet<u32>,
-    pub fahrenheit: HashSet<u32>,
 }
 
 /// Names of months and so on, by the number of the word.
@@ -280,8 +278,6 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         not_up: compile(&raw.not_up, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
-        celsius: ids_of(&raw.celsius, of),
-        fahrenheit: ids_of(&raw.fahrenheit, of),
     })
 }
 

@@ -24,6 +24,8 @@ pub(crate) enum QuantityReading {
     Fahrenheit,
     /// A temperature without its scale.
     Degrees,
+    /// A temperature of a room, without its scale; only a sowing is told with it.
+    RoomDegrees,
     /// A germination rate in percent.
     Percent,
     /// The age of seed in years.
@@ -102,6 +104,8 @@ pub enum SeedAge {
 pub struct Quantities {
     /// A temperature of soil or air.
     pub temperature: Option<Temperature>,
+    /// A temperature of the room that seed is raised in, written without its scale.
+    pub room: Option<Temperature>,
     /// Plants wanted.
     pub plants: Option<Figure>,
     /// The age of the seed.
@@ -142,6 +146,7 @@ impl Quantities {
             QuantityReading::Degrees => {
                 self.temperature = self.temperature.or_else(|| temperature(None));
             }
+            QuantityReading::RoomDegrees => self.room = self.room.or_else(|| temperature(None)),
             QuantityReading::Percent => self.percent = self.percent.or_else(figure),
             QuantityReading::SeedYears => {
                 self.seed_age = self.seed_age.or_else(|| figure().map(SeedAge::Years));
@@ -183,17 +188,43 @@ impl Phrases {
     /// The quantities that a question gives. Each figure is read once, by the first phrase of the
     /// list that it fits.
     pub(crate) fn quantities_in(&self, text: &str) -> Quantities {
+        self.read_quantities(&mut FigureLine::new(text, QUESTION_CHARACTERS, self)).0
+    }
+
+    /// The temperature that is told of a sowing, and the text without its figure.
+    pub(crate) fn temperature_told(
+        &self,
+        text: &str,
+        limit: usize,
+    ) -> (Option<Temperature>, String) {
+        let mut line = FigureLine::new(text, limit, self);
+        let (quantities, place) = self.read_quantities(&mut line);
+        let told = quantities.temperature.or(quantities.room);
+        match place.filter(|_| told.is_some()) {
+            Some(place) => (told, line.without(place)),
+            None => (None, text.to_owned()),
+        }
+    }
+
+    /// The quantities, and the place of the figure of the temperature.
+    fn read_quantities(&self, line: &mut FigureLine) -> (Quantities, Option<u32>) {
         let mut quantities = Quantities::default();
-        let mut line = FigureLine::new(text, QUESTION_CHARACTERS, self);
+        let mut place = None;
         for phrase in &self.figures.quantities {
             for at in 0..line.len() {
-                let ends = phrase.patterns.iter().flat_map(|pattern| pattern.ends(&line, at));
+                let ends = phrase.patterns.iter().flat_map(|pattern| pattern.ends(&*line, at));
                 if let Some((_, held)) = ends.min_by_key(|(end, _)| *end) {
-                    quantities.take(phrase.reading, held, &line);
+                    let before = quantities;
+                    quantities.take(phrase.reading, held, line);
+                    let new_room =
+                        quantities.temperature.is_none() && quantities.room != before.room;
+                    if quantities.temperature != before.temperature || new_room {
+                        place = held.figure;
+                    }
                     line.used(held);
                 }
             }
         }
-        quantities
+        (quantities, place)
     }
 }
