@@ -247,8 +247,9 @@ seed-rate-stated = Counted with the { $rate } germination you gave.
 seed-rate-tested = Counted with your test: { $sprouted } of { $tested } sprouted, { $rate }.
 seed-rate-standard-fresh = The rate is an estimate for fresh seed: { $rate }, the US minimum standard (7 CFR 201.31).
 seed-rate-standard-aged = The rate is an estimate: { $rate } for seed { $age } old. Fresh seed counts as { $fresh }, the US minimum standard (7 CFR 201.31), falling evenly to half of that at { $life }.
-seed-rate-assumed-fresh = The rate is an estimate for fresh seed: I take { $rate }, because the US standard does not list { $crop }.
-seed-rate-assumed-aged = The rate is an estimate: { $rate } for seed { $age } old. For fresh seed I take { $fresh }, because the US standard does not list { $crop }; it falls evenly to half of that at { $life }.
+seed-rate-assumed-fresh = The rate is an estimate and my own assumption: { $rate } for fresh seed, because the US minimum standard (7 CFR 201.31) does not list { $crop }.
+seed-rate-assumed-aged = The rate is an estimate and my own assumption: { $rate } for seed { $age } old. I take fresh seed as { $fresh }, because the US minimum standard (7 CFR 201.31) does not list { $crop }; it falls evenly to half of that at { $life }.
+seed-better-fresh = Below { $least }, fresh seed is the better choice.
 seed-test-first = To know better, sprout 20 seeds on damp paper and tell me, like this: “14 of 20 { $crop } seeds sprouted”.
 seed-too-old = Don't count on that seed: { $crop } seed keeps about { $life }, and at { $age } hardly any comes up. Get fresh seed, or sprout 20 seeds on damp paper first.
 seed-too-weak = Don't count on that { $crop } seed: at { $rate } it is better replaced.
@@ -416,7 +417,7 @@ group-greeting = Hello! I help with the timing of sowing and planting. Ask me by
     An administrator can set the club's frost dates and time zone with /club.
 button-open-private = Get my reminders
 help-short = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
-help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
     /grow tomato, basil – put crops on your list; I remind you of them
     /drop basil – take one off
@@ -524,8 +525,8 @@ sown-planted = Not noted: you plant { $crops }, and only sowings are kept here.
 sown-bad-warmth = { $at } cannot be right for soil or a room; I can reckon with { $low } to { $high }, so nothing changed.
 sown-without-frost = With your frost dates (/frost 05-15 10-05) I can tell when they go out.
 sowing-up = • Up { $days }. Nothing by { $resow }? Then sow again.
-sowing-up-room = • Up { $days } in a room of { $at }. Nothing by { $resow }? Then sow again.
-sowing-up-at = • Up { $days } at { $at }. Nothing by { $resow }? Then sow again.
+sowing-up-room = • Up { $days } in a room of about { $at }. Nothing by { $resow }? Then sow again.
+sowing-up-at = • Up { $days } at about { $at }. Nothing by { $resow }? Then sow again.
 sowing-warning = • { $what }
 sowing-below-least = At { $at }, don't expect { $crops } to come up: it is too cold. They need { $minimum } or more.
 sowing-above-most = At { $at }, don't expect { $crops } to come up: above { $maximum } they can't be counted on.

@@ -18,7 +18,7 @@ pub(super) fn coming_up_lines(
     let resow = args().text("resow", plan.resow_on.map_or_else(String::new, |day| desk.date(day)));
     let warning = warning(&desk.speech, crop, way, coming);
     let days = plan.emergence.map(|(first, last)| desk.speech.voice.range(first, last));
-    let at = coming.at_c.map(|at_c| desk.speech.voice.temperature(at_c));
+    let at = coming.at_c.map(|at_c| desk.speech.voice.measured_temperature(degrees(at_c)));
     let expected = match (days, at, coming.outlook) {
         (None, ..) | (_, _, Outlook::Uncertain(_)) => desk.say("sowing-none-by", &resow),
         (Some(days), Some(_), Outlook::NotTested) | (Some(days), None, _) => {
@@ -43,7 +43,7 @@ pub(super) fn coming_up_lines(
 fn warning(speech: &Speech, crop: &Crop, way: Way, coming: ComingUp) -> Option<String> {
     let at_c = coming.at_c?;
     let voice = &speech.voice;
-    let about = || speech.about(&crop.id).text("at", voice.temperature(at_c));
+    let about = || speech.about(&crop.id).text("at", voice.measured_temperature(degrees(at_c)));
     let (why, side) = match coming.outlook {
         Outlook::Good => return None,
         Outlook::TooSlow(side) => (too_slow(speech, side), side),

@@ -4,7 +4,8 @@ use chrono::Datelike;
 
 use crate::planning::{
     Crop, ENOUGH_TESTED, GerminationRate, GerminationTest, GerminationTestError, MOST_PER_CELL,
-    MOST_PLANTS, MOST_TESTED, RateBasis, SeedAdvice, USUAL_LOSSES, WANTED_CHANCE, estimated_rate,
+    MOST_PLANTS, MOST_TESTED, REPLACE_BELOW, RateBasis, SeedAdvice, USUAL_LOSSES, WANTED_CHANCE,
+    estimated_rate,
 };
 use crate::wording::{args, sentence};
 
@@ -140,6 +141,10 @@ impl Asked<'_> {
             .text("losses", voice.percent(USUAL_LOSSES));
         lines.push(voice.say("seed-count-chance", &chance));
         lines.push(self.rate_text(crop, rate, age));
+        if rate.rate < REPLACE_BELOW {
+            let below = args().text("least", voice.percent(REPLACE_BELOW));
+            lines.push(voice.say("seed-better-fresh", &below));
+        }
         if rate.estimated() {
             let args = args().text("crop", self.speech.crop(&crop.id));
             lines.push(voice.say("seed-test-first", &args));

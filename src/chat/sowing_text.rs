@@ -43,6 +43,10 @@ pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option
     let voice = &desk.speech.voice;
     let plan = plan_of(desk, crop, sowing);
     let mut lines = coming_up(desk, crop, sowing, &plan);
+    if plan.coming_up.is_some_and(|coming| !coming.outlook.comes_up()) {
+        // Dates of plants that do not come up would only mislead.
+        return Some(lines.join("\n"));
+    }
     for (step, window) in &plan.steps {
         let days = voice.range(window.ideal_from, window.ideal_to);
         let what = sentence(&desk.speech.step_phrase(*step, crop));

@@ -12,6 +12,9 @@ pub const MOST_TESTED: u32 = 10_000;
 /// quoted by the University of Wisconsin-Madison gardening calendar.
 pub const ENOUGH_TESTED: u32 = 20;
 
+/// Seed of a lower rate than this is better replaced (the source of [`SeedAdvice`]).
+pub const REPLACE_BELOW: f64 = 0.4;
+
 /// What to do with seed of a tested rate.
 ///
 /// Source: University of Wisconsin-Madison gardening calendar, after Iowa State University

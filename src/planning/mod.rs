@@ -46,7 +46,7 @@ pub use germination_rate::{
     ASSUMED_FRESH_RATE, GerminationRate, LOWEST_RATE, RateBasis, estimated_rate, standard_rate,
 };
 pub use germination_test::{
-    ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, SeedAdvice,
+    ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, REPLACE_BELOW, SeedAdvice,
 };
 pub use harvest::{autumn_count_back, harvest_end};
 pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};

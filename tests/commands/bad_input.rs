@@ -14,6 +14,8 @@ fn refused(arguments: &[&str]) -> String {
 fn each_mistake_has_its_sentence() {
     let frosts = ["--last-frost", "05-15", "--first-frost", "10-05"];
     let ask = |rest: &[&str]| refused(&[&["ask"][..], &frosts[..], rest].concat());
+    let plan =
+        |rest: &[&str]| refused(&[&["plan", "--crops", "tomato"], &frosts[..], rest].concat());
     for (error, names) in [
         (refused(&["ask", "q"]), "--last-frost is missing"),
         (refused(&["ask", "--last-frost", "05-15", "q"]), "--first-frost is missing"),
@@ -34,6 +36,9 @@ fn each_mistake_has_its_sentence() {
         (ask(&[]), "ask what?"),
         (ask(&["--frost", "q"]), "--help"),
         (refused(&[]), "ask, plan, trays, practice or serve"),
+        (plan(&["--plants", "0"]), "'0' is no number of plants; give from 1 to 5000"),
+        (plan(&["--plants", "10000"]), "'10000' is no number of plants"),
+        (plan(&["--plants", "many"]), "'many' is no number of plants"),
         (refused(&["dance"]), "--help"),
         (refused(&["practice", "--on", "yesterday"]), "YYYY-MM-DD"),
         (refused(&["serve"]), "SOWBELL_TOKEN is not set"),

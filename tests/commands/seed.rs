@@ -28,8 +28,8 @@ fn how_many_seeds() {
          In cells: 3 seeds to each of 16 cells, thinned to one plant; expect about 1 to stay empty.\n\
          That is the smallest number with at least a 90% chance of enough plants, if 10% of the \
          seedlings are lost after they come up.\n\
-         The rate is an estimate for fresh seed: I take 60%, because the US standard does not list \
-         basil.\n\
+         The rate is an estimate and my own assumption: 60% for fresh seed, because the US minimum \
+         standard (7 CFR 201.31) does not list basil.\n\
          To know better, sprout 20 seeds on damp paper and tell me, like this: “14 of 20 basil \
          seeds sprouted”."
     );

@@ -37,7 +37,7 @@ const CROPS: [(&str, &str); 24] = [
 ];
 
 fn table() -> Vec<Row> {
-    rows(include_str!("../../src/planning/days_to_emerge.csv"))
+    rows(include_str!("../fixtures/days_to_emerge.csv"))
 }
 
 fn each_row() -> impl Iterator<Item = (Row, CropId)> {

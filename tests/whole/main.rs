@@ -16,5 +16,6 @@ mod mornings;
 mod platform;
 mod private;
 mod process;
+mod seeds;
 mod trays;
 mod trouble;

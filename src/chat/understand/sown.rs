@@ -7,7 +7,9 @@ use super::dates::{DateFound, When};
 use super::line::{Item, ItemLine, Sort, WordLine};
 use super::pattern::matches_anywhere;
 use super::words::{Pause, Word};
-use super::{CropList, LIST_CHARACTERS, Temperature, Understanding, UnknownName, intent, sort};
+use super::{
+    CropList, Figure, LIST_CHARACTERS, Temperature, Understanding, UnknownName, intent, sort,
+};
 use crate::catalogue::{AmbiguousWord, Meaning};
 use crate::planning::{CropId, MonthDay, Step, Way};
 
@@ -119,6 +121,12 @@ impl Understanding {
         } else {
             None
         }
+    }
+
+    /// "8 of 12": how many came up, of how many, where a text gives both.
+    #[must_use]
+    pub fn sprouted_in(&self, text: &str) -> Option<(Figure, Figure)> {
+        self.phrases.quantities_in(text).sprouted
     }
 
     /// The dates, "04-03" among them.
