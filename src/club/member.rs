@@ -106,7 +106,7 @@ impl Settings {
         let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
         Self {
-            garden: Setting { is: frost.is.map(|frost| Garden { frost }), from: frost.from },
+            garden: Setting { is: frost.is.map(Garden::of), from: frost.from },
             zone: Setting { is: zone.is.unwrap_or(Tz::UTC), from: zone.from },
             language,
             units,

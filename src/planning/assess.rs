@@ -4,7 +4,7 @@ use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
 use super::crop::{Crop, CropId, Disturbance, Way};
-use super::garden::{Frost, Garden};
+use super::garden::Garden;
 use super::season::Season;
 use super::windows::{Label, Step, Window, Windows, windows};
 
@@ -208,9 +208,10 @@ fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Asses
     if let Some(reason) = impossible(crop, step) {
         assessment.verdict = Err(reason);
     }
-    let Frost::Dates(frost) = garden.frost else { return assessment };
-    let current = Season::that_matters(frost, on);
-    let seasons = [Season::before(frost, &current), current, Season::after(frost, &current)];
+    let Some(current) = garden.season_on(on) else { return assessment };
+    let Some(before) = garden.season_of(current.year - 1) else { return assessment };
+    let Some(after) = garden.season_of(current.year + 1) else { return assessment };
+    let seasons = [before, current, after];
     let per_season = seasons.map(|season| (season, windows(crop, &season)));
     let [_, (_, of_current), _] = &per_season;
     assessment.windows = of_current.clone();

@@ -14,6 +14,7 @@ mod garden;
 mod harvest;
 mod jobs;
 mod month_day;
+mod place;
 mod ripening;
 mod season;
 mod windows;
@@ -29,6 +30,7 @@ pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS}
 pub use harvest::{autumn_count_back, harvest_end};
 pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
+pub use place::{Cover, Place, PlaceError, oldest_weeks};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

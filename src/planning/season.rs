@@ -2,7 +2,8 @@
 
 use chrono::{Datelike, Days, NaiveDate};
 
-use super::garden::FrostDates;
+use super::garden::{FrostDates, Garden};
+use super::place::{Cover, Place};
 
 /// One growing season of a garden: from the average last spring frost to the first autumn frost
 /// that follows. In the southern hemisphere it spans the new year.
@@ -18,6 +19,10 @@ pub struct Season {
     pub ten_percent: NaiveDate,
     /// The first autumn frost, where one ends the season.
     pub first_frost: Option<NaiveDate>,
+    /// Where seedlings are raised for it.
+    pub place: Option<Place>,
+    /// What covers the beds in it.
+    pub cover: Option<Cover>,
 }
 
 impl Season {
@@ -30,7 +35,15 @@ impl Season {
             trusted: frost.trusted_last(year),
             ten_percent: frost.ten_percent_last(year),
             first_frost: frost.first_after_last(year),
+            place: None,
+            cover: None,
         }
+    }
+
+    /// The same season with the seed-raising place and the cover of a garden.
+    #[must_use]
+    pub fn in_garden(self, garden: Garden) -> Self {
+        Self { place: garden.place, cover: garden.cover, ..self }
     }
 
     /// The season that matters on `date`: the earliest whose end has not passed.

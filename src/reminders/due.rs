@@ -5,7 +5,7 @@ use std::collections::HashMap;
 use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use crate::club::{JobMark, Mark};
-use crate::planning::{Crop, Frost, Garden, Job, JobKey, Label, Season, Step, Way, jobs};
+use crate::planning::{Crop, Garden, Job, JobKey, Label, Step, Way, jobs};
 
 /// A job that a morning's message names.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -78,9 +78,9 @@ fn applicable(
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<Job> {
-    let Frost::Dates(frost) = garden.frost else { return Vec::new() };
     let all: Vec<Job> = (date.year() - 1..=date.year() + 1)
-        .flat_map(|year| jobs(crop, &Season::of_year(frost, year)))
+        .filter_map(|year| garden.season_of(year))
+        .flat_map(|season| jobs(crop, &season))
         .collect();
     let mark_of = |step: Step, label: Label, season: i32| {
         let key = JobKey { crop: crop.id.clone(), step, label, season };

@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
-use crate::planning::{Crop, Frost, Garden, JobKey, Label, Season, Step, jobs};
+use crate::planning::{Crop, Garden, JobKey, Label, Step, jobs};
 use crate::wording::{Speech, args, sentence};
 
 use super::due::DueJob;
@@ -112,9 +112,8 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
 /// The dated job that a key names in a garden, where it still exists.
 #[must_use]
 pub fn job_of(key: &JobKey, catalogue: &Catalogue, garden: Garden) -> Option<DueJob> {
-    let Frost::Dates(frost) = garden.frost else { return None };
     let crop = catalogue.get(key.crop.as_str())?;
-    let job =
-        jobs(crop, &Season::of_year(frost, key.season)).into_iter().find(|job| job.key == *key)?;
+    let season = garden.season_of(key.season)?;
+    let job = jobs(crop, &season).into_iter().find(|job| job.key == *key)?;
     Some(DueJob { job, last_chance: false })
 }

@@ -11,6 +11,7 @@ mod agreed;
 mod csv;
 mod listed;
 mod ordered;
+mod places;
 mod published;
 mod rules;
 
