@@ -130,6 +130,41 @@ counted-average-at-risk = Your average last frost is around { $frost }; about on
 counted-trusted = The date you trust is { $frost }.
 counted-first-frost = Your first frost is around { $frost }.
 
+## Where it grows
+
+place-windowsill = on a windowsill
+place-lights = under lights
+place-heat-mat = on a heat mat
+place-greenhouse = in a greenhouse
+cover-fleece = fleece
+cover-cold-frame = cold frame
+cover-tunnel = tunnel
+cover-sooner = With your { $cover }, that is { $weeks } sooner than without it.
+cover-no-sooner = Your { $cover } does not keep nights and soil warm enough to bring { $crops } forward.
+cover-later = With your { $cover }, the harvest ends about { $weeks } later than without it.
+place-line-windowsill = On a windowsill seedlings stretch, so I let { $crops } grow { $most } old there at most.
+place-line-lights = Under lights: keep them close above the plants and raise them as { $crops } grow.
+place-line-heat-mat = Your heat mat keeps the soil warm; take { $crops } off it once they are up.
+place-line-greenhouse = In the greenhouse, air { $crops } on sunny days and mind cold nights.
+place-show = Your seedlings: { $place }. Cover outdoors: { $cover }.
+place-not-said = not said
+cover-none = none
+place-how-to = Tap what fits, or tell me: “I grow under lights”, “I have a cold frame”, “no cover”.
+place-noted = Noted.
+place-bad = I know windowsill, lights, heat mat and greenhouse for seedlings, and fleece, cold frame and tunnel outdoors. “{ $written }” I do not know.
+button-place = Where it grows
+button-place-is = ✓ { $name }
+button-place-windowsill = Windowsill
+button-place-lights = Lights
+button-place-heat-mat = Heat mat
+button-place-greenhouse = Greenhouse
+button-cover-fleece = Fleece
+button-cover-cold-frame = Cold frame
+button-cover-tunnel = Tunnel
+button-cover-none = No cover
+settings-place = • Seedlings { $place }
+settings-cover = • Cover outdoors: { $cover }
+
 ## What to do next
 
 next-best-days = Best days: { $days }.
@@ -301,6 +336,7 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /mycrops – your list
     /now – what you can do today
     /frost 05-15 10-05 – your last and first frost
+    /place – where your seedlings grow
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
     /settings – all of it at a glance
@@ -447,6 +483,7 @@ menu-drop = Take a crop off my list
 menu-mycrops = My list
 menu-frost = My frost dates
 menu-zone = My time zone
+menu-place = Where my seedlings grow
 menu-hour = When my reminder comes
 menu-settings = My settings
 menu-help = What the bot can do
@@ -462,4 +499,5 @@ plan-why-plant-out = Hardened plants bear nights down to { $nights }; the last f
 plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last frost is around { $last_frost }.
 plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
 plan-why-overwinter = For next year, around the first frost on { $first_frost }.
+plan-why-cover = Your { $cover } moves this.
 plan-why-second-year = Sown in early summer, it blooms the next year.

@@ -11,6 +11,7 @@ use crate::wording::{Speech, args};
 
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
+use super::place_text::cover_line;
 use super::understand::{Intent, Understood};
 use super::verdict_text::Telling;
 
@@ -136,7 +137,9 @@ impl Asked<'_> {
         for crop in self.crops() {
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
-                parts.push(when_text(crop, first, self.understood.step, self.speech));
+                let text = when_text(crop, first, self.understood.step, self.speech);
+                let cover = cover_line(crop, self.garden, first, self.speech);
+                parts.push([text].into_iter().chain(cover).collect::<Vec<_>>().join("\n"));
             }
             answer.assessments.extend(weighed);
         }
@@ -147,7 +150,8 @@ impl Asked<'_> {
     fn how(&self) -> Answer {
         let crops = self.crops();
         let assessments = crops.iter().flat_map(|crop| self.weigh(crop)).collect();
-        let texts: Vec<String> = crops.iter().map(|crop| how_text(crop, self.speech)).collect();
+        let texts: Vec<String> =
+            crops.iter().map(|crop| how_text(crop, self.garden.place, self.speech)).collect();
         Answer { assessments, text: texts.join("\n\n"), ..Answer::default() }
     }
 

@@ -8,7 +8,7 @@ use super::desk::Desk;
 use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
-use super::{club_talk, crop_talk, frost_talk, job_talk, question_talk, settings_talk};
+use super::{club_talk, crop_talk, frost_talk, job_talk, place_talk, question_talk, settings_talk};
 
 /// What must be looked up before a message can be decided.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -151,6 +151,9 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
+    if place_talk::told(desk, text) {
+        return;
+    }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     if let Some((request, rest)) = desk.tongue.sentences.read(text) {
         if desk.facts.expected.is_some() {
@@ -183,6 +186,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Hour => settings_talk::hour_came(desk, text),
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
+        Expected::Place => place_talk::came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -223,6 +227,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
     }
 }
@@ -255,6 +260,9 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Units(units) => settings_talk::set_units(desk, units),
         Press::Language(topic, tag) => settings_talk::language(desk, topic, &tag),
         Press::AskLanguage(topic) => settings_talk::ask_language(desk, topic),
+        Press::Place(place) => place_talk::set_place(desk, place),
+        Press::Cover(cover) => place_talk::set_cover(desk, cover),
+        Press::AskPlace => place_talk::place(desk, ""),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
     }

@@ -8,7 +8,7 @@ use crate::club::{
     Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
 };
 use crate::messages::{Outgoing, Topic};
-use crate::planning::{CropId, Frost, JobKey, MonthDay};
+use crate::planning::{Cover, CropId, Frost, JobKey, MonthDay, Place};
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
 #[derive(Debug, Clone)]
@@ -74,6 +74,8 @@ pub enum Expected {
     },
     /// Which crop to add to the list.
     WhichToGrow,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
 }
 
 /// Whose setting is expected.
@@ -119,6 +121,10 @@ pub enum Change {
     MemberReminderTime(ReminderTime),
     /// The hot and the wet months, as the member wrote them.
     MemberHotAndWet(Option<String>),
+    /// Where the member raises seedlings.
+    MemberPlace(Option<Place>),
+    /// What covers the member's beds.
+    MemberCover(Option<Cover>),
     /// Whether the bot may write to the member first.
     MemberReachable(bool),
     /// Crops added to the member's list; those on it already are left as they are.
@@ -175,6 +181,7 @@ mod tests {
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
+            (Expected::Place, r#""place""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },
                 r#"{"which_crop":{"question":"marigolds?"}}"#,

@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
-    Assessment, Crop, Label, Light, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
+    Assessment, Crop, Label, Light, Place, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -98,7 +98,7 @@ fn date(speech: &Speech, date: NaiveDate, on: NaiveDate) -> String {
 }
 
 /// How a crop is sown and grown: depth, warmth, light, cell, days to come up, spacing.
-pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
+pub(super) fn how_text(crop: &Crop, place: Option<Place>, speech: &Speech) -> String {
     let voice = &speech.voice;
     let about = || speech.about(&crop.id);
     let mut lines = vec![sentence(&voice.say("how-head", &about()))];
@@ -141,12 +141,9 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         lines.push(voice.say("how-warmth", &args));
     }
     if let Some(days) = &seed.emerge_days {
-        lines.push(
-            voice.say(
-                "how-days",
-                &about().text("days", voice.days_range(days.is.low, days.is.high)),
-            ),
-        );
+        let days = place.map_or(days.is, |place| place.emerge_days(days.is));
+        let days = about().text("days", voice.days_range(days.low, days.high));
+        lines.push(voice.say("how-days", &days));
     }
     if let Some(indoors) = &crop.indoors {
         let age = &indoors.age_weeks.ideal;

@@ -35,6 +35,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("drop", speech.plain("menu-drop")),
             ("mycrops", speech.plain("menu-mycrops")),
             ("frost", speech.plain("menu-frost")),
+            ("place", speech.plain("menu-place")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
             ("settings", speech.plain("menu-settings")),

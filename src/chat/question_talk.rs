@@ -79,7 +79,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
             desk.reply(text);
             return;
         }
-        None => crate::planning::Garden::FROST_FREE,
+        None => {
+            let member = &desk.facts.member;
+            crate::planning::Garden::FROST_FREE.with(member.place, member.cover)
+        }
     };
     // In private "what now" is about one's own list; in the group it is about everybody's crops.
     let own =

@@ -2,6 +2,7 @@
 
 use serde::Deserialize;
 
+use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -29,6 +30,8 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
     /// The coordinator's page.
     Club,
 }
@@ -49,6 +52,7 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "place" => Self::Place,
             "club" => Self::Club,
             _ => return None,
         })
@@ -60,6 +64,7 @@ impl Request {
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    places: RawPlaces,
 }
 
 #[derive(Debug, Deserialize)]
@@ -79,6 +84,8 @@ struct Lists {
 pub struct Sentences {
     openings: Vec<(String, Request)>,
     everything: Vec<String>,
+    /// How places and covers are told.
+    pub places: PlaceWords,
 }
 
 impl Sentences {
@@ -104,7 +111,7 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything })
+        Ok(Self { openings, everything, places: PlaceWords::new(read.places) })
     }
 
     /// Whether the text means the whole list: "all", "everything".

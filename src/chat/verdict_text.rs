@@ -4,11 +4,12 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use crate::planning::{
     Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
-    Step, Verdict, Window, assess, ripening_of,
+    Step, Verdict, Window, assess, oldest_weeks, ripening_of,
 };
 use crate::wording::{Args, Speech, args, sentence};
 
 use super::caution_text::caution_lines;
+use super::place_text::{cover_line, place_line};
 
 /// What a verdict is told about.
 pub(super) struct Telling<'a> {
@@ -25,7 +26,9 @@ impl Telling<'_> {
     pub(super) fn whole(&self) -> String {
         let mut lines = vec![sentence(&self.head())];
         lines.extend(self.why());
+        lines.extend(cover_line(self.crop, self.garden, self.assessment, self.speech));
         lines.extend(self.next());
+        lines.extend(place_line(self.crop, self.garden, self.assessment, self.speech));
         if self.assessment.verdict().is_some_and(Verdict::workable) {
             lines.extend(caution_lines(self.crop, self.assessment.step, self.speech));
         }
@@ -187,7 +190,7 @@ impl Telling<'_> {
             .text("age", voice.weeks(self.assessment.age_days()?))
             .text("setout", self.date(set_out))
             .text("best", voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
-            .text("most", voice.weeks(age.workable.high * 7));
+            .text("most", voice.weeks(oldest_weeks(age, self.garden.place) * 7));
         Some(match verdict {
             Verdict::TooEarly => voice.say("why-too-old", &args),
             _ => voice.say("why-age", &args),
@@ -352,6 +355,8 @@ impl Telling<'_> {
             Step::SowIndoors | Step::SowOutdoors => {
                 let depth = seed.depth_mm.as_ref()?.is;
                 let emerge = seed.emerge_days.as_ref()?.is;
+                let place = self.garden.place.filter(|_| self.assessment.step == Step::SowIndoors);
+                let emerge = place.map_or(emerge, |place| place.emerge_days(emerge));
                 let soil = seed.soil_c.as_ref()?;
                 let args = self
                     .args()

@@ -3,7 +3,7 @@
 use chrono_tz::Tz;
 
 use super::{LanguageTag, ReminderTime, Units};
-use crate::planning::{Frost, Garden};
+use crate::planning::{Cover, Frost, Garden, Place};
 
 /// The store's number of a club; it outlives every change of the group's own id.
 pub type ClubId = i64;
@@ -53,6 +53,10 @@ pub struct Member {
     pub reminder_time: ReminderTime,
     /// For a garden without frost: the hot and the wet months as the member wrote them.
     pub hot_and_wet: Option<String>,
+    /// Where they raise seedlings.
+    pub place: Option<Place>,
+    /// What covers their beds.
+    pub cover: Option<Cover>,
 }
 
 /// Where a setting comes from.
@@ -105,8 +109,10 @@ impl Settings {
             pick(member.and_then(|m| m.language.clone()), club.and_then(|c| c.language.clone()));
         let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
+        let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
+        let garden = frost.is.map(|frost| Garden::of(frost).with(place, cover));
         Self {
-            garden: Setting { is: frost.is.map(Garden::of), from: frost.from },
+            garden: Setting { is: garden, from: frost.from },
             zone: Setting { is: zone.is.unwrap_or(Tz::UTC), from: zone.from },
             language,
             units,

@@ -26,6 +26,12 @@ pub struct GardenFlags {
     /// The average first autumn frost as MM-DD, or none.
     #[arg(long, value_name = "MM-DD|none")]
     first_frost: Option<String>,
+    /// Where seedlings are raised: windowsill, lights, heat-mat or greenhouse.
+    #[arg(long, value_name = "PLACE")]
+    place: Option<String>,
+    /// What covers the beds: fleece, cold-frame or tunnel.
+    #[arg(long, value_name = "COVER")]
+    cover: Option<String>,
     /// The IANA time zone that decides which day is today.
     #[arg(long, value_name = "IANA", default_value = "UTC")]
     zone: String,
@@ -47,6 +53,10 @@ impl GardenFlags {
         let first = frost("--first-frost", self.first_frost.as_deref(), "10-05")?;
         let garden = Garden::new(last, first, Basis::Average)
             .map_err(|error| BadInput(format!("--last-frost and --first-frost: {error}")))?;
+        let garden = garden.with(
+            named("--place", self.place.as_deref(), "windowsill, lights, heat-mat or greenhouse")?,
+            named("--cover", self.cover.as_deref(), "fleece, cold-frame or tunnel")?,
+        );
         let zone: Tz = self.zone.parse().map_err(|_| {
             BadInput(format!(
                 "--zone {}: there is no such time zone; give an IANA name such as America/Denver",
@@ -90,6 +100,18 @@ fn frost(flag: &str, text: Option<&str>, example: &str) -> Result<Option<MonthDa
         return Ok(None);
     }
     text.parse().map(Some).map_err(|error| BadInput(format!("{flag}: {error}, or none")))
+}
+
+/// A place or a cover; a hyphen and an underscore are the same here.
+fn named<T: std::str::FromStr>(
+    flag: &str,
+    text: Option<&str>,
+    choices: &str,
+) -> Result<Option<T>, BadInput> {
+    let Some(text) = text else { return Ok(None) };
+    let plain = text.trim().to_lowercase().replace(['-', ' '], "_");
+    let read = plain.parse().map(Some);
+    read.map_err(|_| BadInput(format!("{flag} {text}: not known; choose {choices}")))
 }
 
 fn language(text: &str, knowledge: &Knowledge) -> Result<LanguageTag, BadInput> {

@@ -33,7 +33,9 @@ pub(super) async fn apply(
         | Change::MemberLanguage(_)
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
-        | Change::MemberHotAndWet(_) => set_of_member(conn, member, change, now).await,
+        | Change::MemberHotAndWet(_)
+        | Change::MemberPlace(_)
+        | Change::MemberCover(_) => set_of_member(conn, member, change, now).await,
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now).await,
@@ -95,6 +97,16 @@ async fn set_of_member(
         Change::MemberHotAndWet(months) => {
             ("UPDATE members SET hot_and_wet = $1 WHERE id = $2", months.clone(), Touches::Contents)
         }
+        Change::MemberPlace(place) => (
+            "UPDATE members SET place = $1 WHERE id = $2",
+            place.map(|place| place.to_string()),
+            Touches::Contents,
+        ),
+        Change::MemberCover(cover) => (
+            "UPDATE members SET cover = $1 WHERE id = $2",
+            cover.map(|cover| cover.to_string()),
+            Touches::Contents,
+        ),
         Change::MemberReminderTime(time) => {
             sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
                 .bind(i64::from(time.minutes()))

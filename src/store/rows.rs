@@ -97,6 +97,8 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         units,
         reminder_time,
         hot_and_wet: kept.get("hot_and_wet")?,
+        place: kept.parsed("place")?,
+        cover: kept.parsed("cover")?,
     })
 }
 

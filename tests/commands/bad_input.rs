@@ -26,6 +26,8 @@ fn each_mistake_has_its_sentence() {
         (refused(&["ask", "--last-frost", "05-15", "--first-frost", "05-15", "q"]), "same day"),
         (ask(&["--on", "2026-02-30", "q"]), "YYYY-MM-DD"),
         (ask(&["--on", "99999-01-01", "q"]), "YYYY-MM-DD"),
+        (ask(&["--place", "attic", "q"]), "choose windowsill, lights, heat-mat or greenhouse"),
+        (ask(&["--cover", "", "q"]), "choose fleece, cold-frame or tunnel"),
         (ask(&["--zone", "Mars/Base", "q"]), "IANA"),
         (ask(&["--language", "xx", "q"]), "choose one of: en"),
         (ask(&["--language", "", "q"]), "choose one of: en"),

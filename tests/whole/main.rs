@@ -13,6 +13,7 @@ mod group;
 mod harness;
 mod kill;
 mod mornings;
+mod places;
 mod platform;
 mod private;
 mod process;

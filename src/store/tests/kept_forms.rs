@@ -5,7 +5,7 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
 use crate::club::{Mark, ReminderTime, Units};
-use crate::planning::{Basis, Frost, FrostDates};
+use crate::planning::{Basis, Cover, Frost, FrostDates, Place};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -21,6 +21,8 @@ async fn the_kept_forms_stay() {
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberPlace(Some(Place::HeatMat)),
+        Change::MemberCover(Some(Cover::ColdFrame)),
         Change::MemberReachable(true),
         Change::MarkJob(
             "pea.so.s.2026".parse().unwrap(),
@@ -46,6 +48,7 @@ async fn the_kept_forms_stay() {
         ),
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
+        ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
         ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
         ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),

@@ -42,6 +42,8 @@ async fn a_change_cancels_the_reminder_that_waits_and_the_morning_is_made_again(
         Change::MemberFrost(Some(Frost::Free)),
         Change::MemberZone(Some(Tz::Europe__Oslo)),
         Change::MemberHotAndWet(Some("May, June".to_owned())),
+        Change::MemberPlace(Some(crate::planning::Place::Windowsill)),
+        Change::MemberCover(Some(crate::planning::Cover::Tunnel)),
         Change::MemberLanguage(Some("de".parse().unwrap())),
         later,
         Change::AddCrops(vec![CropId::new("beet")]),
