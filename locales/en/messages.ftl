@@ -337,6 +337,7 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /now – what you can do today
     /frost 05-15 10-05 – your last and first frost
     /place – where your seedlings grow
+    /hold 7 days – wait out a cold spell
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
     /settings – all of it at a glance
@@ -416,6 +417,30 @@ button-remind = Remind me of { $crop }
 now-jobs-head = { $date }, from your list:
 now-jobs-none = Nothing to do today, { $date }, for the crops on your list.
 
+## Cold spells
+
+hold-set = Held until { $date }: I name no hardening off and no setting out before then.
+hold-set-club = Held for the club until { $date }: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
+hold-waits = That puts off: { $jobs }.
+hold-nothing-waits = Nothing on your list was to be hardened off or set out before then.
+hold-can-wait = Your seedlings can wait that long.
+hold-pot-up = { $crops } will be { $age } old by then, more than they bear in their cells. Pot them up.
+hold-too-old = { $crops } will be { $age } old by then, too old to wait. Harden them off and set them out under cover on the mildest days, or buy young plants later.
+hold-too-old-sow-again = { $crops } will be { $age } old by then, too old to wait. Set them out under cover on the mildest days, or sow again: worth it until { $last }.
+hold-off = The hold is over; from today I name everything again.
+hold-off-own = Your own hold is over.
+hold-off-club = The club's hold is over; from today I name everything again.
+hold-none = Nothing is held.
+hold-club-counts = Your club waits until { $date }, and that counts for you as well.
+hold-how-to = In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+hold-how-to-club = In a cold spell, say how many days the club should wait, from 1 to 60: /club hold 7 days. To end it: /club hold off
+hold-show = Held until { $date }.
+hold-bad = I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.
+hold-bad-club = I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.
+now-held = Hardening off and setting out wait until { $date }.
+settings-hold = • Cold spell: held until { $date }
+settings-hold-club = • Cold spell: held until { $date } (your club's)
+
 ## Time zone, hour, language, units
 
 zone-set = Your time zone is { $zone }; it is { $time } there now.
@@ -467,7 +492,7 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
-club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
 
 ## Trouble
 
@@ -483,6 +508,7 @@ menu-drop = Take a crop off my list
 menu-mycrops = My list
 menu-frost = My frost dates
 menu-zone = My time zone
+menu-hold = Wait out a cold spell
 menu-place = Where my seedlings grow
 menu-hour = When my reminder comes
 menu-settings = My settings

@@ -8,7 +8,9 @@ use super::desk::Desk;
 use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
-use super::{club_talk, crop_talk, frost_talk, job_talk, place_talk, question_talk, settings_talk};
+use super::{
+    club_talk, crop_talk, frost_talk, hold_talk, job_talk, place_talk, question_talk, settings_talk,
+};
 
 /// What must be looked up before a message can be decided.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -55,6 +57,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::AskZone(Topic::Club)
                     | Press::Language(Topic::Club, _)
                     | Press::AskLanguage(Topic::Club)
+                    | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
             Needs { join_token: None, role: in_group && club, facts: true }
@@ -227,6 +230,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
     }
@@ -260,6 +264,7 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Units(units) => settings_talk::set_units(desk, units),
         Press::Language(topic, tag) => settings_talk::language(desk, topic, &tag),
         Press::AskLanguage(topic) => settings_talk::ask_language(desk, topic),
+        Press::Hold(topic, hold) => hold_talk::set(desk, topic, hold),
         Press::Place(place) => place_talk::set_place(desk, place),
         Press::Cover(cover) => place_talk::set_cover(desk, cover),
         Press::AskPlace => place_talk::place(desk, ""),

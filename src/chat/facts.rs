@@ -8,7 +8,7 @@ use crate::club::{
     Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
 };
 use crate::messages::{Outgoing, Topic};
-use crate::planning::{Cover, CropId, Frost, JobKey, MonthDay, Place};
+use crate::planning::{Cover, CropId, Frost, Hold, JobKey, MonthDay, Place};
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
 #[derive(Debug, Clone)]
@@ -125,6 +125,8 @@ pub enum Change {
     MemberPlace(Option<Place>),
     /// What covers the member's beds.
     MemberCover(Option<Cover>),
+    /// The cold spell that the member waits out.
+    MemberHold(Option<Hold>),
     /// Whether the bot may write to the member first.
     MemberReachable(bool),
     /// Crops added to the member's list; those on it already are left as they are.
@@ -157,6 +159,8 @@ pub enum Change {
     ClubZone(Option<Tz>),
     /// The club's language.
     ClubLanguage(Option<LanguageTag>),
+    /// The cold spell that the club waits out.
+    ClubHold(Option<Hold>),
 }
 
 /// What was decided: changes to keep and messages to send, both in order.

@@ -15,6 +15,7 @@ use super::answer::Asked;
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
+use super::hold_talk;
 use super::understand::Understood;
 
 /// Days by which *later* puts a job off.
@@ -58,6 +59,7 @@ fn jobs_page(
 ) -> (String, crate::messages::Buttons) {
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
     let open = open_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
+    let held = hold_talk::now_line(desk, on);
     let voice = &desk.speech.voice;
     let date = args().text("date", voice.date_with_weekday(on));
     if open.is_empty() {
@@ -65,7 +67,7 @@ fn jobs_page(
         let coming = coming_jobs(desk.own_crops(), &desk.facts.marks, garden, on);
         let next = coming.first().map(|due| sentence_of_job(desk, due));
         return (
-            [Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
+            [Some(nothing), held, next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
             Vec::new(),
         );
     }
@@ -74,6 +76,7 @@ fn jobs_page(
     let shown: Vec<DueJob> = open.into_iter().skip(page * MOST_JOBS).take(MOST_JOBS).collect();
     let mut lines = vec![desk.say("now-jobs-head", &date)];
     lines.extend(numbered(desk, &shown, on));
+    lines.extend(held);
     if shown.iter().any(|due| needs_mild_nights(due, desk.catalogue())) {
         lines.push(desk.say_key("morning-check-forecast"));
     }

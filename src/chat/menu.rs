@@ -36,6 +36,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("mycrops", speech.plain("menu-mycrops")),
             ("frost", speech.plain("menu-frost")),
             ("place", speech.plain("menu-place")),
+            ("hold", speech.plain("menu-hold")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
             ("settings", speech.plain("menu-settings")),

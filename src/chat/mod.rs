@@ -9,6 +9,8 @@ mod desk;
 mod facts;
 mod frost_talk;
 pub mod frost_words;
+mod hold_talk;
+mod hold_words;
 mod job_talk;
 mod job_why;
 mod knowledge;

@@ -2,6 +2,7 @@
 
 use serde::Deserialize;
 
+use super::hold_words::{HoldWords, RawHold};
 use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
@@ -30,6 +31,8 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Wait out a cold spell.
+    Hold,
     /// Where seedlings are raised and what covers the beds.
     Place,
     /// The coordinator's page.
@@ -52,6 +55,7 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "hold" => Self::Hold,
             "place" => Self::Place,
             "club" => Self::Club,
             _ => return None,
@@ -65,6 +69,7 @@ struct Openings {
     sentences: Lists,
     everything: Vec<String>,
     places: RawPlaces,
+    hold: RawHold,
 }
 
 #[derive(Debug, Deserialize)]
@@ -76,6 +81,7 @@ struct Lists {
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    hold: Vec<String>,
     settings: Vec<String>,
 }
 
@@ -86,6 +92,8 @@ pub struct Sentences {
     everything: Vec<String>,
     /// How places and covers are told.
     pub places: PlaceWords,
+    /// How long a hold is.
+    pub hold: HoldWords,
 }
 
 impl Sentences {
@@ -103,6 +111,7 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
         ]
         .into_iter()
@@ -111,7 +120,12 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything, places: PlaceWords::new(read.places) })
+        Ok(Self {
+            openings,
+            everything,
+            places: PlaceWords::new(read.places),
+            hold: HoldWords::new(&read.hold),
+        })
     }
 
     /// Whether the text means the whole list: "all", "everything".

@@ -9,7 +9,7 @@ use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
-use super::place_talk;
+use super::{hold_talk, place_talk};
 
 /// `/settings`.
 pub(super) fn show(desk: &mut Desk<'_>) {
@@ -30,6 +30,8 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
     }
     lines.extend(place_talk::settings_lines(desk));
+    let clubs = settings.hold.from == SettingFrom::Club;
+    lines.extend(hold_talk::settings_line(desk, settings.hold.is, clubs));
     let zone = args().text("zone", zone_name(settings.zone.is));
     lines.push(match settings.zone.from {
         SettingFrom::Member => desk.say("settings-zone", &zone),

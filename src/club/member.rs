@@ -3,7 +3,7 @@
 use chrono_tz::Tz;
 
 use super::{LanguageTag, ReminderTime, Units};
-use crate::planning::{Cover, Frost, Garden, Place};
+use crate::planning::{Cover, Frost, Garden, Hold, Place};
 
 /// The store's number of a club; it outlives every change of the group's own id.
 pub type ClubId = i64;
@@ -26,6 +26,8 @@ pub struct Club {
     pub zone: Option<Tz>,
     /// Language.
     pub language: Option<LanguageTag>,
+    /// The cold spell that the club waits out.
+    pub hold: Option<Hold>,
     /// The opaque token of the button that joins a member to this club.
     pub join_token: String,
 }
@@ -57,6 +59,8 @@ pub struct Member {
     pub place: Option<Place>,
     /// What covers their beds.
     pub cover: Option<Cover>,
+    /// The cold spell that they wait out.
+    pub hold: Option<Hold>,
 }
 
 /// Where a setting comes from.
@@ -84,6 +88,8 @@ pub struct Setting<T> {
 pub struct Settings {
     /// The garden; `None` where nobody has given frost dates.
     pub garden: Setting<Option<Garden>>,
+    /// The cold spell that is waited out: the longer of the member's and the club's.
+    pub hold: Setting<Option<Hold>>,
     /// The time zone, UTC where nobody set one.
     pub zone: Setting<Tz>,
     /// The language, English where nobody set one.
@@ -110,9 +116,18 @@ impl Settings {
         let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
         let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
-        let garden = frost.is.map(|frost| Garden::of(frost).with(place, cover));
+        let (own, clubs) = (member.and_then(|m| m.hold), club.and_then(|c| c.hold));
+        let hold = Hold::longer(own, clubs);
+        let from = match hold {
+            None => SettingFrom::Nobody,
+            hold if hold == own => SettingFrom::Member,
+            Some(_) => SettingFrom::Club,
+        };
+        let hold = Setting { is: hold, from };
+        let garden = frost.is.map(|frost| Garden::of(frost).with(place, cover).holding(hold.is));
         Self {
             garden: Setting { is: garden, from: frost.from },
+            hold,
             zone: Setting { is: zone.is.unwrap_or(Tz::UTC), from: zone.from },
             language,
             units,

@@ -8,7 +8,7 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use crate::club::{ReminderTime, Units};
-use crate::planning::{Basis, Cover, CropId, Frost, FrostDates, JobKey, MonthDay, Place};
+use crate::planning::{Basis, Cover, CropId, Frost, FrostDates, Hold, JobKey, MonthDay, Place};
 
 /// What a member answers to a job.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -74,6 +74,8 @@ pub enum Press {
     Cover(Option<Cover>),
     /// Ask where seedlings are raised and what covers the beds.
     AskPlace,
+    /// Set the cold spell that is waited out; `None` is none.
+    Hold(Topic, Option<Hold>),
     /// Show the settings.
     Settings,
     /// Show the coordinator's page.
@@ -195,6 +197,8 @@ impl fmt::Display for Press {
             Self::Place(place) => write!(f, "p:{}", write_place(*place)),
             Self::Cover(cover) => write!(f, "v:{}", write_cover(*cover)),
             Self::AskPlace => f.write_str("P"),
+            Self::Hold(topic, None) => write!(f, "o:{topic}:-"),
+            Self::Hold(topic, Some(hold)) => write!(f, "o:{topic}:{hold}"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
         }
@@ -267,6 +271,11 @@ fn read(text: &str) -> Option<Press> {
             Press::Cover(all.into_iter().find(|cover| write_cover(*cover) == rest)?)
         }
         "P" if rest.is_empty() => Press::AskPlace,
+        "o" => {
+            let (topic, hold) = pair()?;
+            let hold = if hold == "-" { None } else { Some(hold.parse().ok()?) };
+            Press::Hold(topic.parse().ok()?, hold)
+        }
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
         _ => return None,
@@ -358,6 +367,8 @@ mod tests {
             (Press::Cover(Some(Cover::ColdFrame)), "v:c"),
             (Press::Cover(Some(Cover::Tunnel)), "v:t"),
             (Press::AskPlace, "P"),
+            (Press::Hold(Topic::Mine, None), "o:m:-"),
+            (Press::Hold(Topic::Club, Hold::for_days(on(), 7).ok()), "o:c:2026-04-22/2026-04-29"),
             (Press::Settings, "s"),
             (Press::ClubPage, "C"),
         ]

@@ -3,6 +3,7 @@
 use chrono::{Datelike, Days, NaiveDate};
 use serde::{Deserialize, Serialize};
 
+use super::hold::Hold;
 use super::month_day::MonthDay;
 use super::place::{Cover, Place};
 use super::season::Season;
@@ -161,6 +162,8 @@ pub struct Garden {
     pub place: Option<Place>,
     /// What covers its beds, where something does.
     pub cover: Option<Cover>,
+    /// The cold spell that is waited out in it, now or lately.
+    pub hold: Option<Hold>,
 }
 
 impl Garden {
@@ -170,13 +173,19 @@ impl Garden {
     /// A garden with this frost, of which nothing else is known.
     #[must_use]
     pub const fn of(frost: Frost) -> Self {
-        Self { frost, place: None, cover: None }
+        Self { frost, place: None, cover: None, hold: None }
     }
 
     /// The same garden with this seed-raising place and this cover.
     #[must_use]
     pub fn with(self, place: Option<Place>, cover: Option<Cover>) -> Self {
         Self { place, cover, ..self }
+    }
+
+    /// The same garden with this cold spell waited out.
+    #[must_use]
+    pub fn holding(self, hold: Option<Hold>) -> Self {
+        Self { hold, ..self }
     }
 
     /// The season that begins in `year`, or `None` where nothing tells one season from the next.

@@ -12,6 +12,7 @@ mod assess;
 mod crop;
 mod garden;
 mod harvest;
+mod hold;
 mod jobs;
 mod month_day;
 mod place;
@@ -28,6 +29,7 @@ pub use crop::{
 };
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
 pub use harvest::{autumn_count_back, harvest_end};
+pub use hold::{Hold, HoldError, Wait};
 pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use place::{Cover, Place, PlaceError, oldest_weeks};

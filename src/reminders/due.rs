@@ -142,6 +142,10 @@ fn applicable(
             }
         })
         .map(from_its_sowing)
+        .filter_map(|job| match garden.hold {
+            Some(hold) => hold.stand(job, crop, date),
+            None => Some(job),
+        })
         .collect()
 }
 

@@ -5,7 +5,7 @@ use chrono::{Days, NaiveDate};
 use super::{due_jobs, open_jobs};
 use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark};
-use crate::planning::{Basis, Garden, JobKey, Label, Step};
+use crate::planning::{Basis, Garden, Hold, JobKey, Label, Step};
 
 fn date(text: &str) -> NaiveDate {
     text.parse().expect("a date")
@@ -25,6 +25,16 @@ fn named(
     crop: &str,
     from: &str,
     to: &str,
+    answers: impl FnMut(&JobKey, NaiveDate) -> Option<Mark>,
+) -> Vec<(Step, NaiveDate)> {
+    named_in(garden(), crop, from, to, answers)
+}
+
+fn named_in(
+    garden: Garden,
+    crop: &str,
+    from: &str,
+    to: &str,
     mut answers: impl FnMut(&JobKey, NaiveDate) -> Option<Mark>,
 ) -> Vec<(Step, NaiveDate)> {
     let catalogue = Catalogue::embedded().expect("the catalogue");
@@ -33,7 +43,7 @@ fn named(
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date(to) {
-        for due in due_jobs([crop], &marks, garden(), day) {
+        for due in due_jobs([crop], &marks, garden, day) {
             let key = due.job.key;
             named.push((key.step, day));
             let before = marks.iter().position(|mark| mark.key == key);
@@ -139,5 +149,50 @@ fn nothing_is_named_where_it_does_not_freeze() {
     let catalogue = Catalogue::embedded().expect("the catalogue");
     for day in ["2026-01-15", "2026-04-15", "2026-10-01"] {
         assert!(due_jobs(catalogue.iter(), &[], Garden::FROST_FREE, date(day)).is_empty());
+    }
+}
+
+#[test]
+fn a_cold_spell_puts_hardening_off_and_setting_out_off_to_its_end() {
+    // Tomato: hardened off from 8 to 22 May, set out from 22 to 29 May.
+    let hold = |from, days| garden().holding(Hold::for_days(date(from), days).ok());
+    let of = |garden| named_in(garden, "tomato", "2026-03-01", "2026-12-31", |_, _| None);
+    let plain = of(garden());
+    assert_eq!(days_of(&plain, Step::HardenOff)[0], "2026-05-08");
+
+    let held = of(hold("2026-05-07", 7));
+    assert_eq!(days_of(&held, Step::HardenOff)[0], "2026-05-14");
+    assert_eq!(days_of(&held, Step::PlantOut), days_of(&plain, Step::PlantOut));
+    assert_eq!(days_of(&held, Step::SowIndoors), days_of(&plain, Step::SowIndoors));
+
+    // Plants that could not be hardened off before are set out a week after the end.
+    let spring = of(hold("2026-05-07", 20));
+    assert_eq!(days_of(&spring, Step::HardenOff)[0], "2026-05-27");
+    assert_eq!(days_of(&spring, Step::PlantOut)[0], "2026-06-03");
+
+    // A hold beyond the last good day does not lose the job.
+    let long = of(hold("2026-05-20", 20));
+    assert_eq!(days_of(&long, Step::PlantOut)[0], "2026-06-09");
+    // Once the good days are over, a cold spell brings no job up again.
+    assert_eq!(of(hold("2026-06-20", 5)), plain);
+    // One in a part of the year without such jobs changes nothing.
+    assert_eq!(of(hold("2026-03-01", 7)), plain);
+}
+
+#[test]
+fn nothing_is_hardened_off_or_set_out_while_it_is_held() {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    for start in ["2026-03-20", "2026-04-20", "2026-05-20", "2026-08-20"] {
+        let hold = Hold::for_days(date(start), 21).expect("a hold");
+        let garden = garden().holding(Some(hold));
+        let mut day = hold.from();
+        while day < hold.until() {
+            for due in due_jobs(catalogue.iter(), &[], garden, day) {
+                let key = due.job.key;
+                let waits = matches!(key.step, Step::HardenOff | Step::PlantOut);
+                assert!(!waits || key.label == Label::Overwintering, "{key} on {day}");
+            }
+            day = day + Days::new(1);
+        }
     }
 }

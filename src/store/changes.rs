@@ -35,7 +35,8 @@ pub(super) async fn apply(
         | Change::MemberReminderTime(_)
         | Change::MemberHotAndWet(_)
         | Change::MemberPlace(_)
-        | Change::MemberCover(_) => set_of_member(conn, member, change, now).await,
+        | Change::MemberCover(_)
+        | Change::MemberHold(_) => set_of_member(conn, member, change, now).await,
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now).await,
@@ -48,7 +49,8 @@ pub(super) async fn apply(
         | Change::CloseClub
         | Change::ClubFrost(_)
         | Change::ClubZone(_)
-        | Change::ClubLanguage(_) => {
+        | Change::ClubLanguage(_)
+        | Change::ClubHold(_) => {
             let club = match incoming.chat.kind {
                 ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
                 ChatKind::Private => facts.club.as_ref().map(|club| club.id),
@@ -107,6 +109,11 @@ async fn set_of_member(
             cover.map(|cover| cover.to_string()),
             Touches::Contents,
         ),
+        Change::MemberHold(hold) => (
+            "UPDATE members SET hold = $1 WHERE id = $2",
+            hold.map(|hold| hold.to_string()),
+            Touches::Contents,
+        ),
         Change::MemberReminderTime(time) => {
             sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
                 .bind(i64::from(time.minutes()))
@@ -135,6 +142,9 @@ async fn set_of_club(
         Change::ClubZone(zone) => {
             ("UPDATE clubs SET zone = $1 WHERE id = $2", zone.map(|zone| zone.name().to_owned()))
         }
+        Change::ClubHold(hold) => {
+            ("UPDATE clubs SET hold = $1 WHERE id = $2", hold.map(|hold| hold.to_string()))
+        }
         Change::ClubLanguage(language) => (
             "UPDATE clubs SET language = $1 WHERE id = $2",
             language.as_ref().map(ToString::to_string),
@@ -146,6 +156,7 @@ async fn set_of_club(
         Change::ClubZone(_) => {
             club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await
         }
+        Change::ClubHold(_) => club_changed(conn, club, |_| true, Touches::Contents, now).await,
         Change::ClubFrost(_) => {
             club_changed(conn, club, |member| member.frost.is_none(), Touches::Contents, now).await
         }

@@ -99,6 +99,7 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         hot_and_wet: kept.get("hot_and_wet")?,
         place: kept.parsed("place")?,
         cover: kept.parsed("cover")?,
+        hold: kept.parsed("hold")?,
     })
 }
 
@@ -120,6 +121,7 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         frost: kept.json("frost")?,
         zone: kept.parsed("zone")?,
         language: kept.parsed("language")?,
+        hold: kept.parsed("hold")?,
         join_token: kept.get("join_token")?,
     })
 }

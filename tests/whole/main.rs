@@ -11,6 +11,7 @@ mod coordinator;
 mod filled;
 mod group;
 mod harness;
+mod holds;
 mod kill;
 mod mornings;
 mod places;

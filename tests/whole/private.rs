@@ -653,6 +653,7 @@ mod questions {
         /now – what you can do today
         /frost 05-15 10-05 – your last and first frost
         /place – where your seedlings grow
+        /hold 7 days – wait out a cold spell
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
         /settings – all of it at a glance

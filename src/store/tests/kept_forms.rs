@@ -23,6 +23,8 @@ async fn the_kept_forms_stay() {
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
         Change::MemberPlace(Some(Place::HeatMat)),
         Change::MemberCover(Some(Cover::ColdFrame)),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
+        Change::ClubHold(Some("2026-04-09/2026-04-12".parse().unwrap())),
         Change::MemberReachable(true),
         Change::MarkJob(
             "pea.so.s.2026".parse().unwrap(),
@@ -49,6 +51,8 @@ async fn the_kept_forms_stay() {
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
         ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
+        ("SELECT hold FROM members", "2026-04-10/2026-04-17"),
+        ("SELECT hold FROM clubs", "2026-04-09/2026-04-12"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
         ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
         ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),

@@ -42,6 +42,7 @@ async fn a_change_cancels_the_reminder_that_waits_and_the_morning_is_made_again(
         Change::MemberFrost(Some(Frost::Free)),
         Change::MemberZone(Some(Tz::Europe__Oslo)),
         Change::MemberHotAndWet(Some("May, June".to_owned())),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
         Change::MemberPlace(Some(crate::planning::Place::Windowsill)),
         Change::MemberCover(Some(crate::planning::Cover::Tunnel)),
         Change::MemberLanguage(Some("de".parse().unwrap())),
