@@ -249,6 +249,14 @@ impl Asked<'_> {
         let about = self.speech.about(&crop.id);
         if weighed.verdict == Err(Reason::NoFrostHere) {
             voice.say("ripens-no-frost", &about)
+        } else if weighed.season.is_some_and(|season| season.dry.is_some())
+            && !weighed.windows.season_too_short
+        {
+            format!(
+                "{}\n{}",
+                voice.say("ripens-no-frost", &about),
+                when_text(crop, weighed, None, self.speech)
+            )
         } else if crop.crops_in_year > 1 {
             voice.say("ripens-next-year", &about)
         } else if weighed.windows.season_too_short {

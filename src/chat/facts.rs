@@ -8,7 +8,7 @@ use crate::club::{
     Club, ClubId, JobMark, LanguageTag, Mark, Member, ReminderTime, Settings, Units,
 };
 use crate::messages::{Outgoing, Topic};
-use crate::planning::{Cover, CropId, Frost, Hold, JobKey, MonthDay, Place};
+use crate::planning::{Cover, CropId, Frost, Hold, HotAndWet, JobKey, MonthDay, Place};
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
 #[derive(Debug, Clone)]
@@ -121,6 +121,8 @@ pub enum Change {
     MemberReminderTime(ReminderTime),
     /// The hot and the wet months, as the member wrote them.
     MemberHotAndWet(Option<String>),
+    /// The hot and the wet months as they were understood.
+    MemberMonths(Option<HotAndWet>),
     /// Where the member raises seedlings.
     MemberPlace(Option<Place>),
     /// What covers the member's beds.

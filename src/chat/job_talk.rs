@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, JobAnswer, Press, What};
-use crate::planning::{Frost, JobKey};
+use crate::planning::JobKey;
 use crate::reminders::{
     DueJob, MOST_JOBS, coming_jobs, job_line, job_of, needs_mild_nights, open_jobs,
     reminder_buttons,
@@ -28,7 +28,7 @@ pub(super) fn now(desk: &mut Desk<'_>) {
         desk.reply(text);
         return;
     };
-    if desk.facts.crops.is_empty() || garden.frost == Frost::Free {
+    if desk.facts.crops.is_empty() || garden.season_on(desk.today).is_none() {
         let understood = Understood::what_now(desk.today);
         let answer = Asked {
             understood: &understood,

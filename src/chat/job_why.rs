@@ -22,6 +22,18 @@ pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> Stri
 
 fn season_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> String {
     let voice = &speech.voice;
+    if let Some(dry) = season.dry.filter(|_| !matches!(job.key.step, Step::HardenOff | Step::PotUp))
+    {
+        let args = args()
+            .text("starts", voice.date(season.last_frost))
+            .text("heat", voice.date(dry.heat))
+            .text("coolest", voice.date(dry.coolest_to));
+        return if crop.outdoors.bears_heat {
+            voice.say("why-months-bears-heat", &args)
+        } else {
+            voice.say("plan-why-months", &args)
+        };
+    }
     let first = season.first_frost.map_or_else(String::new, |first| voice.date(first));
     let args = args().text("last_frost", voice.date(season.last_frost)).text("first_frost", first);
     match (job.key.step, job.window.label) {

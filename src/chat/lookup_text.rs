@@ -37,7 +37,12 @@ pub(super) fn when_text(
     let mut lines = vec![sentence(&when_head(crop, weighed, windows, speech))];
     for step in steps {
         for window in windows.of(step) {
-            lines.push(window_line(crop, step, window, speech, weighed.on));
+            let mut window = *window;
+            if weighed.season.is_some_and(|season| season.dry.is_some()) {
+                // The season is one, so its windows are not for autumn alone.
+                window.label = Label::Spring;
+            }
+            lines.push(window_line(crop, step, &window, speech, weighed.on));
         }
     }
     lines.join("\n")
@@ -47,6 +52,9 @@ fn when_head(crop: &Crop, weighed: &Assessment, windows: &Windows, speech: &Spee
     let voice = &speech.voice;
     let about = speech.about(&crop.id);
     let Some(season) = weighed.season else { return voice.say("when-head", &about) };
+    if season.dry.is_some() {
+        return voice.say("when-head-months", &about);
+    }
     let from_autumn =
         windows.plant_out.iter().any(|w| w.label == Label::Overwintering && crop.ways.is_empty());
     match season.first_frost.filter(|_| from_autumn) {

@@ -17,6 +17,7 @@ mod knowledge;
 mod lookup_text;
 mod meant;
 mod menu;
+mod month_words;
 mod now_text;
 mod place_talk;
 mod place_text;

@@ -35,6 +35,9 @@ pub(super) fn cover_line(
     let cover = garden.cover?;
     let verdict = assessment.verdict()?;
     let (season, window) = (assessment.season?, assessment.window?);
+    if season.dry.is_some() {
+        return None;
+    }
     let args = speech.about(&crop.id).text("cover", cover_name(cover, speech));
     let bare = windows(crop, &Season { cover: None, ..season });
     let first = |all: &Windows| {

@@ -3,6 +3,7 @@
 use serde::Deserialize;
 
 use super::hold_words::{HoldWords, RawHold};
+use super::month_words::{RawSeasons, SeasonWords};
 use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
@@ -70,6 +71,7 @@ struct Openings {
     everything: Vec<String>,
     places: RawPlaces,
     hold: RawHold,
+    seasons: RawSeasons,
 }
 
 #[derive(Debug, Deserialize)]
@@ -92,6 +94,8 @@ pub struct Sentences {
     everything: Vec<String>,
     /// How places and covers are told.
     pub places: PlaceWords,
+    /// How hot and wet months are told.
+    pub seasons: SeasonWords,
     /// How long a hold is.
     pub hold: HoldWords,
 }
@@ -124,6 +128,7 @@ impl Sentences {
             openings,
             everything,
             places: PlaceWords::new(read.places),
+            seasons: SeasonWords::new(&read.seasons),
             hold: HoldWords::new(&read.hold),
         })
     }

@@ -111,6 +111,9 @@ impl Telling<'_> {
             Err(Reason::NoFrostHere) => return Some(self.speech.plain("why-no-frost")),
             Err(_) => return None,
         };
+        if let Some(why) = self.why_months(verdict) {
+            return Some(why);
+        }
         let first = match (self.assessment.step, verdict) {
             (_, Verdict::TooLate) => self.why_too_late(),
             (_, Verdict::Late) => self.why_late(),
@@ -179,6 +182,36 @@ impl Telling<'_> {
             lines.extend(self.instead());
         }
         lines
+    }
+
+    /// Where no frost decides, what the hot and the wet months say.
+    fn why_months(&self, verdict: Verdict) -> Option<String> {
+        if matches!(self.assessment.step, Step::PotUp | Step::HardenOff) {
+            return None;
+        }
+        let voice = &self.speech.voice;
+        let season = self.assessment.season?;
+        let dry = season.dry?;
+        let args = self
+            .args()
+            .text("starts", self.date(season.last_frost))
+            .text("heat", self.date(dry.heat))
+            .text("coolest", self.date(dry.coolest_to));
+        let bears_heat = self.crop.outdoors.bears_heat;
+        let ended = self.assessment.window.map(|window| self.date(window.to));
+        let counted = match (verdict, ended) {
+            (Verdict::TooLate, _) if self.assessment.windows.season_too_short => {
+                return Some(voice.say("why-months-short", &args));
+            }
+            (Verdict::TooLate, Some(ended)) if !bears_heat => {
+                return Some(voice.say("why-months-too-late", &args.text("ended", ended)));
+            }
+            (Verdict::TooLate | Verdict::Late, _) => return None,
+            _ if bears_heat => voice.say("why-months-bears-heat", &args),
+            _ => voice.say("why-months", &args),
+        };
+        let age = (self.assessment.step == Step::SowIndoors).then(|| self.why_age(verdict));
+        Some(age.flatten().map_or(counted.clone(), |age| format!("{age} {counted}")))
     }
 
     fn why_age(&self, verdict: Verdict) -> Option<String> {

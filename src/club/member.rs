@@ -3,7 +3,7 @@
 use chrono_tz::Tz;
 
 use super::{LanguageTag, ReminderTime, Units};
-use crate::planning::{Cover, Frost, Garden, Hold, Place};
+use crate::planning::{Cover, Frost, Garden, Hold, HotAndWet, Place};
 
 /// The store's number of a club; it outlives every change of the group's own id.
 pub type ClubId = i64;
@@ -55,6 +55,8 @@ pub struct Member {
     pub reminder_time: ReminderTime,
     /// For a garden without frost: the hot and the wet months as the member wrote them.
     pub hot_and_wet: Option<String>,
+    /// Those months as they were understood.
+    pub months: Option<HotAndWet>,
     /// Where they raise seedlings.
     pub place: Option<Place>,
     /// What covers their beds.
@@ -116,6 +118,7 @@ impl Settings {
         let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
         let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
+        let months = member.and_then(|m| m.months);
         let (own, clubs) = (member.and_then(|m| m.hold), club.and_then(|c| c.hold));
         let hold = Hold::longer(own, clubs);
         let from = match hold {
@@ -124,7 +127,9 @@ impl Settings {
             Some(_) => SettingFrom::Club,
         };
         let hold = Setting { is: hold, from };
-        let garden = frost.is.map(|frost| Garden::of(frost).with(place, cover).holding(hold.is));
+        let garden = frost
+            .is
+            .map(|frost| Garden::of(frost).with(place, cover).holding(hold.is).with_months(months));
         Self {
             garden: Setting { is: garden, from: frost.from },
             hold,

@@ -38,7 +38,7 @@ impl Verdict {
 pub enum Reason {
     /// The crop is never started, moved or hardened off this way.
     NeverThisWay,
-    /// The garden has no frost, so frost timing does not apply.
+    /// The garden has no frost and its hot and wet months are not known, so nothing says when.
     NoFrostHere,
     /// The crop is not grown from seed.
     NotFromSeed,
@@ -265,7 +265,8 @@ fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Asses
 fn projected_setting_out(crop: &Crop, assessment: &Assessment) -> Option<NaiveDate> {
     let age = &crop.indoors.as_ref()?.age_weeks;
     let label = assessment.window?.label;
-    if label != Label::Spring {
+    let no_frost = assessment.season.is_some_and(|season| season.dry.is_some());
+    if label != Label::Spring && !no_frost {
         return Some(assessment.on + TimeDelta::weeks(age.ideal.low));
     }
     let usual = assessment.windows.plant_out.iter().find(|w| w.label == label)?;

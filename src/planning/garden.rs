@@ -3,8 +3,10 @@
 use chrono::{Datelike, Days, NaiveDate};
 use serde::{Deserialize, Serialize};
 
+use super::frost_free;
 use super::hold::Hold;
 use super::month_day::MonthDay;
+use super::months::HotAndWet;
 use super::place::{Cover, Place};
 use super::season::Season;
 
@@ -164,6 +166,8 @@ pub struct Garden {
     pub cover: Option<Cover>,
     /// The cold spell that is waited out in it, now or lately.
     pub hold: Option<Hold>,
+    /// The hot and the wet months, which decide where it does not freeze.
+    pub months: Option<HotAndWet>,
 }
 
 impl Garden {
@@ -173,7 +177,7 @@ impl Garden {
     /// A garden with this frost, of which nothing else is known.
     #[must_use]
     pub const fn of(frost: Frost) -> Self {
-        Self { frost, place: None, cover: None, hold: None }
+        Self { frost, place: None, cover: None, hold: None, months: None }
     }
 
     /// The same garden with this seed-raising place and this cover.
@@ -188,12 +192,18 @@ impl Garden {
         Self { hold, ..self }
     }
 
+    /// The same garden with these hot and wet months.
+    #[must_use]
+    pub fn with_months(self, months: Option<HotAndWet>) -> Self {
+        Self { months, ..self }
+    }
+
     /// The season that begins in `year`, or `None` where nothing tells one season from the next.
     #[must_use]
     pub fn season_of(self, year: i32) -> Option<Season> {
         match self.frost {
             Frost::Dates(frost) => Some(Season::of_year(frost, year).in_garden(self)),
-            Frost::Free => None,
+            Frost::Free => Some(frost_free::season(self.months?, year)?.in_garden(self)),
         }
     }
 

@@ -10,11 +10,13 @@
 mod after_sowing;
 mod assess;
 mod crop;
+mod frost_free;
 mod garden;
 mod harvest;
 mod hold;
 mod jobs;
 mod month_day;
+mod months;
 mod place;
 mod ripening;
 mod season;
@@ -27,11 +29,13 @@ pub use crop::{
     PreTreatment, Rhythm, Seed, SoilTemperature, Sourced, Sources, Spacing, Span, StartFrom,
     Treatment, Vigour, Way,
 };
+pub use frost_free::DrySeason;
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
 pub use harvest::{autumn_count_back, harvest_end};
 pub use hold::{Hold, HoldError, Wait};
 pub use jobs::{Job, JobKey, JobKeyError, jobs};
 pub use month_day::{MonthDay, MonthDayError};
+pub use months::{HotAndWet, Months, MonthsError};
 pub use place::{Cover, Place, PlaceError, oldest_weeks};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;

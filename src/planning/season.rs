@@ -2,6 +2,7 @@
 
 use chrono::{Datelike, Days, NaiveDate};
 
+use super::frost_free::DrySeason;
 use super::garden::{FrostDates, Garden};
 use super::place::{Cover, Place};
 
@@ -11,7 +12,7 @@ use super::place::{Cover, Place};
 pub struct Season {
     /// The year of the last spring frost; it names the season.
     pub year: i32,
-    /// The average last spring frost.
+    /// The average last spring frost; without frost, the day on which planting begins.
     pub last_frost: NaiveDate,
     /// The date the member trusts, where one was stated.
     pub trusted: Option<NaiveDate>,
@@ -23,6 +24,8 @@ pub struct Season {
     pub place: Option<Place>,
     /// What covers the beds in it.
     pub cover: Option<Cover>,
+    /// Where no frost bounds it, what does.
+    pub dry: Option<DrySeason>,
 }
 
 impl Season {
@@ -37,6 +40,7 @@ impl Season {
             first_frost: frost.first_after_last(year),
             place: None,
             cover: None,
+            dry: None,
         }
     }
 
@@ -61,9 +65,12 @@ impl Season {
     }
 
     /// The last day of the season: the first autumn frost, or the day before a year has passed
-    /// where none ends it.
+    /// where none ends it; without any frost, the day before the heat is back.
     #[must_use]
     pub fn end(&self) -> NaiveDate {
+        if let Some(dry) = self.dry {
+            return dry.heat - Days::new(1);
+        }
         self.first_frost.unwrap_or(self.last_frost + Days::new(300))
     }
 

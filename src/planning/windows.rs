@@ -4,6 +4,7 @@ use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
 use super::crop::{Crop, Indoors, Span, StartFrom, Treatment, Way};
+use super::frost_free;
 use super::harvest::{
     LastStart, ROOTING_WEEKS, autumn_count_back, days_after_direct_sowing, days_after_setting_out,
     last_worthwhile_start,
@@ -83,7 +84,7 @@ impl Window {
 
     /// The same window with its four dates in order: a bound that another has overtaken is moved
     /// to it, the last worthwhile day ruling over the good ones.
-    fn ordered(mut self) -> Self {
+    pub(super) fn ordered(mut self) -> Self {
         self.ideal_to = self.ideal_to.min(self.to);
         self.ideal_from = self.ideal_from.min(self.ideal_to);
         self.from = self.from.min(self.ideal_from);
@@ -131,7 +132,9 @@ impl Windows {
 #[must_use]
 pub fn windows(crop: &Crop, season: &Season) -> Windows {
     let mut all = Windows::default();
-    if let Some(span) = crop.autumn_planting_weeks.as_ref() {
+    if let Some(dry) = &season.dry {
+        all = frost_free::windows(crop, season, dry);
+    } else if let Some(span) = crop.autumn_planting_weeks.as_ref() {
         overwintering_planting(span.is, season, &mut all);
     } else if let Some(span) = crop.summer_sowing_weeks.as_ref() {
         summer_sowing(crop, span.is, season, &mut all);

@@ -20,10 +20,13 @@ pub const MOST_JOBS: usize = 8;
 pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> String {
     let window = &due.job.window;
     let voice = &speech.voice;
+    let good_days = window.ideal_to.signed_duration_since(window.ideal_from).num_days();
     let what = sentence(&speech.step_phrase(due.job.key.step, crop));
     let what = match window.label {
-        Label::Autumn => voice.say("job-for-autumn", &args().text("what", what)),
-        Label::Spring | Label::Overwintering => what,
+        // Counted back from a frost, an autumn sowing has three good weeks at most; a longer one is
+        // bounded by heat and rain, and is not for autumn alone.
+        Label::Autumn if good_days <= 21 => voice.say("job-for-autumn", &args().text("what", what)),
+        Label::Spring | Label::Autumn | Label::Overwintering => what,
     };
     let args = args()
         .text("from", voice.date(window.ideal_from))

@@ -34,6 +34,7 @@ pub(super) async fn apply(
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
         | Change::MemberHotAndWet(_)
+        | Change::MemberMonths(_)
         | Change::MemberPlace(_)
         | Change::MemberCover(_)
         | Change::MemberHold(_) => set_of_member(conn, member, change, now).await,
@@ -99,6 +100,11 @@ async fn set_of_member(
         Change::MemberHotAndWet(months) => {
             ("UPDATE members SET hot_and_wet = $1 WHERE id = $2", months.clone(), Touches::Contents)
         }
+        Change::MemberMonths(months) => (
+            "UPDATE members SET months = $1 WHERE id = $2",
+            months.as_ref().map(to_json).transpose()?,
+            Touches::Contents,
+        ),
         Change::MemberPlace(place) => (
             "UPDATE members SET place = $1 WHERE id = $2",
             place.map(|place| place.to_string()),

@@ -97,6 +97,7 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         units,
         reminder_time,
         hot_and_wet: kept.get("hot_and_wet")?,
+        months: kept.json("months")?,
         place: kept.parsed("place")?,
         cover: kept.parsed("cover")?,
         hold: kept.parsed("hold")?,

@@ -9,6 +9,7 @@
 
 mod agreed;
 mod csv;
+mod frost_free;
 mod listed;
 mod ordered;
 mod places;

@@ -5,7 +5,7 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
 use crate::club::{Mark, ReminderTime, Units};
-use crate::planning::{Basis, Cover, Frost, FrostDates, Place};
+use crate::planning::{Basis, Cover, Frost, FrostDates, HotAndWet, Months, Place};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -21,6 +21,7 @@ async fn the_kept_forms_stay() {
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberMonths(HotAndWet::new(Months::from_to(6, 9), Months::from_to(11, 1)).ok()),
         Change::MemberPlace(Some(Place::HeatMat)),
         Change::MemberCover(Some(Cover::ColdFrame)),
         Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
@@ -51,6 +52,7 @@ async fn the_kept_forms_stay() {
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
         ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
+        ("SELECT months FROM members", r#"{"hot":[6,7,8,9],"wet":[1,11,12]}"#),
         ("SELECT hold FROM members", "2026-04-10/2026-04-17"),
         ("SELECT hold FROM clubs", "2026-04-09/2026-04-12"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
