@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use crate::messages::{Button, Press};
-use crate::planning::{CropId, Frost, Verdict};
+use crate::planning::{CropId, Verdict};
 use crate::wording::args;
 
 use super::answer::Asked;
@@ -79,7 +79,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
             desk.reply(text);
             return;
         }
-        None => crate::planning::Garden::FROST_FREE,
+        None => {
+            let member = &desk.facts.member;
+            crate::planning::Garden::FROST_FREE.with(member.place, member.cover)
+        }
     };
     // In private "what now" is about one's own list; in the group it is about everybody's crops.
     let own =
@@ -94,7 +97,7 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
     }
     .answer();
     let mut buttons = Vec::new();
-    let may_remind = desk.in_private() && garden.frost != Frost::Free;
+    let may_remind = desk.in_private() && garden.season_on(desk.today).is_some();
     if let ([crop], true) = (understood.crops.as_slice(), may_remind) {
         let wait = answer.assessments.first().and_then(crate::planning::Assessment::verdict);
         let worth_it = wait.is_some_and(|verdict| verdict != Verdict::TooLate);

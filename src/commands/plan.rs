@@ -11,7 +11,7 @@ use super::CommandError;
 use super::flags::{BadInput, GardenFlags, Read};
 use crate::catalogue::{Meaning, normalise};
 use crate::chat::{Knowledge, job_why};
-use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
+use crate::planning::{Crop, CropId, Job, Label, Season, Step, planned_jobs};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -45,10 +45,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let read = arguments.garden.read(&knowledge)?;
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
-    let season = match read.garden.frost {
-        Frost::Dates(frost) => Some(Season::that_matters(frost, read.today)),
-        Frost::Free => None,
-    };
+    let season = read.garden.season_on(read.today);
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
         .flat_map(|crop| {
