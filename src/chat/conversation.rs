@@ -197,6 +197,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),

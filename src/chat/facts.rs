@@ -90,6 +90,11 @@ pub enum Expected {
     WhichToGrow,
     /// What was sown.
     Sown,
+    /// Which of several crops a word means that the member said they sowed.
+    WhichSown {
+        /// What they told.
+        told: String,
+    },
     /// How far north.
     Latitude,
     /// Where seedlings are raised and what covers the beds.
@@ -226,6 +231,10 @@ mod tests {
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
             (Expected::Latitude, r#""latitude""#),
+            (
+                Expected::WhichSown { told: "6 marigolds".to_owned() },
+                r#"{"which_sown":{"told":"6 marigolds"}}"#,
+            ),
             (Expected::Place, r#""place""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },

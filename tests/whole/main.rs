@@ -19,4 +19,5 @@ mod places;
 mod platform;
 mod private;
 mod process;
+mod sowings;
 mod trouble;
