@@ -140,3 +140,18 @@ fn place_and_cover_move_the_dates() {
     assert_eq!(tunnel["ideal_from"], "2026-05-01");
     assert!(tunnel["why"].as_str().expect("a text").contains("Your tunnel moves this."));
 }
+
+#[test]
+fn onions_are_chosen_by_the_length_of_the_days() {
+    let onions = |latitude: &str| {
+        let run = garden("plan", "2026-03-01", &["--latitude", latitude, "--crops", "onion"]);
+        run.out
+    };
+    assert!(onions("47").contains("choose long-day onions"));
+    assert!(onions("-28").contains("choose short-day onions"));
+    let plain = garden("plan", "2026-03-01", &["--crops", "onion"]).out;
+    assert!(!plain.contains("-day onions"), "{plain}");
+    let wrong = garden("plan", "2026-03-01", &["--latitude", "north", "--crops", "onion"]);
+    assert_eq!(wrong.status, 2);
+    assert!(wrong.err.contains("--latitude north: give whole degrees"), "{}", wrong.err);
+}
