@@ -3,8 +3,8 @@
 use chrono::TimeDelta;
 
 use crate::planning::{
-    Crop, CropId, DAYS_AHEAD, Frost, Garden, LeftOut, MOST_CELLS, NoTray, Seedling, Step,
-    USUAL_CELLS, Wanted, Way, lay_out,
+    Crop, CropId, DAYS_AHEAD, Garden, LeftOut, MOST_CELLS, NoTray, Seedling, Step, USUAL_CELLS,
+    Wanted, Way, lay_out,
 };
 use crate::reminders::coming_jobs;
 use crate::wording::args;
@@ -19,7 +19,7 @@ use super::tray_text::TrayTelling;
 pub(super) fn trays(desk: &mut Desk<'_>, rest: &str) {
     let text = match desk.garden() {
         None => frost_needed(desk),
-        Some(garden) if garden.frost == Frost::Free => desk.say_key("now-no-frost"),
+        Some(garden) if garden.season_on(desk.today).is_none() => desk.say_key("now-no-frost"),
         Some(garden) if rest.trim().is_empty() => of_the_list(desk, garden),
         Some(garden) => of_these(desk, garden, rest),
     };

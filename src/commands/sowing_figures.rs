@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::chat::SeedCountFigures;
-use crate::planning::{Crop, Step, Way, coming_up, estimated_rate, fit_soil_c};
+use crate::planning::{Crop, Place, Step, Way, coming_up, estimated_rate, fit_soil_c};
 
 /// Days to come up of a planned sowing; days are counted from the sowing.
 #[derive(Debug, Serialize)]
@@ -32,8 +32,12 @@ fn way_of(step: Step) -> Option<Way> {
 }
 
 /// When a sowing of `crop` should be up; `None` for a job that is no sowing.
-pub(super) fn planned_emergence(crop: &Crop, step: Step) -> Option<PlannedEmergence> {
-    let coming = coming_up(crop, way_of(step)?, None)?;
+pub(super) fn planned_emergence(
+    crop: &Crop,
+    step: Step,
+    place: Option<Place>,
+) -> Option<PlannedEmergence> {
+    let coming = coming_up(crop, way_of(step)?, place, None)?;
     let days = coming.days?;
     let fit = fit_soil_c(crop);
     Some(PlannedEmergence {

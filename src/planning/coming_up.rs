@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::crop::{Crop, Span, Way};
 use super::emergence::{Emergence, LONGEST_EMERGENCE_DAYS, Side, days_to_emerge, too_slow_side};
+use super::place::Place;
 use super::soil::{SoilVerdict, below_the_least, soil_verdict};
 
 /// The temperature in degrees Celsius of the usual room that seed is raised in, where the gardener
@@ -68,7 +69,8 @@ pub fn resow_margin_days(usual_days: i64) -> i64 {
 ///
 /// The days are those of the trials of Harrington and Minges (1954) at that temperature, and the
 /// last of them is a quarter later, at least two days: not all seed of a sowing comes up at once
-/// (our own allowance). Indoors without a temperature the usual room counts, [`USUAL_ROOM_C`].
+/// (our own allowance). Indoors without a temperature the usual room counts, [`USUAL_ROOM_C`],
+/// and on a heat mat [`Place::emerge_days`].
 /// Where the trials have nothing, the catalogue's usual days stand, unless the temperature lies
 /// outside the published range of the crop. A sowing that is not to be expected up is given up
 /// after three weeks ([`LONGEST_EMERGENCE_DAYS`]): longer in such soil the seed rots.
@@ -78,15 +80,23 @@ pub fn resow_margin_days(usual_days: i64) -> i64 {
 /// let catalogue = sowbell::catalogue::Catalogue::embedded()?;
 /// let pepper = catalogue.get("pepper").ok_or("no pepper")?;
 /// // 25 days at 15 °C; none at 10 °C.
-/// let cool = coming_up(pepper, Way::Indoors, Some(15)).ok_or("no days")?;
+/// let cool = coming_up(pepper, Way::Indoors, None, Some(15)).ok_or("no days")?;
 /// assert_eq!(cool.days.map(|days| days.low), Some(25));
-/// let cold = coming_up(pepper, Way::Indoors, Some(10)).ok_or("no days")?;
+/// let cold = coming_up(pepper, Way::Indoors, None, Some(10)).ok_or("no days")?;
 /// assert_eq!((cold.outlook, cold.days), (Outlook::NoneInTrials(Side::TooCold), None));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn coming_up(crop: &Crop, way: Way, given_c: Option<i64>) -> Option<ComingUp> {
+pub fn coming_up(
+    crop: &Crop,
+    way: Way,
+    place: Option<Place>,
+    given_c: Option<i64>,
+) -> Option<ComingUp> {
     let usual = crop.seed.emerge_days.as_ref()?.is;
+    if given_c.is_none() && way == Way::Indoors && place == Some(Place::HeatMat) {
+        return Some(reckoned(None, Outlook::Good, Place::HeatMat.emerge_days(usual)));
+    }
     let room = (way == Way::Indoors).then_some(USUAL_ROOM_C);
     let Some(at_c) = given_c.or(room) else { return Some(reckoned(None, Outlook::Good, usual)) };
     let soil_c = degrees(at_c);
@@ -172,7 +182,7 @@ mod tests {
 
     fn at(crop: &str, given_c: impl Into<Option<i64>>) -> ComingUp {
         let crop = catalogue().get(crop).expect("listed");
-        coming_up(crop, Way::Indoors, given_c.into()).expect("from seed")
+        coming_up(crop, Way::Indoors, None, given_c.into()).expect("from seed")
     }
 
     #[expect(clippy::unnecessary_wraps, reason = "compared with days that may be missing")]
@@ -194,13 +204,23 @@ mod tests {
     }
 
     #[test]
+    fn a_heat_mat_is_warmer_than_the_room_unless_a_temperature_was_given() {
+        let pepper = catalogue().get("pepper").expect("listed");
+        let usual = pepper.seed.emerge_days.as_ref().expect("days").is;
+        let mat = |given_c| coming_up(pepper, Way::Indoors, Some(Place::HeatMat), given_c);
+        let quick = Some(Place::HeatMat.emerge_days(usual));
+        assert_eq!(mat(None).expect("from seed").days, quick);
+        assert_eq!(mat(Some(15)).expect("from seed").days, days(25, 32));
+    }
+
+    #[test]
     fn in_the_ground_the_usual_days_stand_until_a_temperature_is_given() {
         let bean = catalogue().get("bush_bean").expect("listed");
         let usual = bean.seed.emerge_days.as_ref().expect("days").is;
-        let unmeasured = coming_up(bean, Way::Outdoors, None).expect("from seed");
+        let unmeasured = coming_up(bean, Way::Outdoors, None, None).expect("from seed");
         assert_eq!((unmeasured.at_c, unmeasured.days), (None, Some(usual)));
         // Table: 16 days at 15 °C; a quarter more is 20.
-        let cool = coming_up(bean, Way::Outdoors, Some(15)).expect("from seed");
+        let cool = coming_up(bean, Way::Outdoors, None, Some(15)).expect("from seed");
         assert_eq!((cool.at_c, cool.days), (Some(15), days(16, 20)));
     }
 
@@ -255,7 +275,7 @@ mod tests {
                 continue;
             };
             let days: Vec<i64> = (0..=quickest)
-                .filter_map(|at_c| coming_up(crop, Way::Indoors, Some(at_c)))
+                .filter_map(|at_c| coming_up(crop, Way::Indoors, None, Some(at_c)))
                 .filter(|is| matches!(is.outlook, Outlook::Good | Outlook::TooSlow(_)))
                 .filter(|is| {
                     is.at_c.is_some_and(|at_c| {

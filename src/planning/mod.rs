@@ -13,12 +13,16 @@ mod coming_up;
 mod crop;
 mod daylength;
 mod emergence;
+mod frost_free;
 mod garden;
 mod germination_rate;
 mod germination_test;
 mod harvest;
+mod hold;
 mod jobs;
 mod month_day;
+mod months;
+mod place;
 mod ripening;
 mod season;
 mod seed_count;
@@ -41,6 +45,7 @@ pub use emergence::{
     Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
     too_slow_side,
 };
+pub use frost_free::DrySeason;
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
 pub use germination_rate::{
     ASSUMED_FRESH_RATE, GerminationRate, LOWEST_RATE, RateBasis, estimated_rate, standard_rate,
@@ -49,8 +54,11 @@ pub use germination_test::{
     ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, REPLACE_BELOW, SeedAdvice,
 };
 pub use harvest::{autumn_count_back, harvest_end};
+pub use hold::{Hold, HoldError, Wait};
 pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};
 pub use month_day::{MonthDay, MonthDayError};
+pub use months::{HotAndWet, Months, MonthsError};
+pub use place::{Cover, Place, PlaceError, oldest_weeks};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
 pub use seed_count::{

@@ -5,10 +5,11 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 use super::assess::assess;
 use super::coming_up::{ComingUp, coming_up};
 use super::crop::{Crop, Indoors, StartFrom, Way};
-use super::garden::{Frost, Garden};
+use super::garden::Garden;
 use super::harvest::{
     SHORT_DAY_FACTOR, days_after_direct_sowing, days_after_setting_out, harvest_end,
 };
+use super::place::{Place, oldest_weeks};
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
 
@@ -77,15 +78,13 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// (Virginia Cooperative Extension 426-334).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
-    let season = garden.and_then(|garden| match garden.frost {
-        Frost::Dates(frost) => Some(Season::of_year(frost, sown.season)),
-        Frost::Free => None,
-    });
+    let season = garden.and_then(|garden| garden.season_of(sown.season));
+    let place = garden.and_then(|garden| garden.place).filter(|_| sown.way == Way::Indoors);
     let mut plan = SowingPlan::default();
-    let late = emergence(crop, sown, &mut plan);
+    let late = emergence(crop, sown, place, &mut plan);
     let raised = crop.indoors.as_ref().filter(|_| sown.way == Way::Indoors);
     match raised {
-        Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
+        Some(indoors) => raise(crop, indoors, place, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
             let lead = |days| days_after_direct_sowing(crop, days);
             harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
@@ -100,8 +99,10 @@ fn window(sown: &Sown, from: NaiveDate, ideal_to: NaiveDate, to: NaiveDate) -> W
 }
 
 /// Adds the check, and gives by how much the sowing came up late.
-fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
-    let Some(coming) = coming_up(crop, sown.way, sown.at_c) else { return TimeDelta::zero() };
+fn emergence(crop: &Crop, sown: &Sown, place: Option<Place>, plan: &mut SowingPlan) -> TimeDelta {
+    let Some(coming) = coming_up(crop, sown.way, place, sown.at_c) else {
+        return TimeDelta::zero();
+    };
     let after = |days: i64| sown.on + TimeDelta::days(days);
     let look = after(coming.look_after);
     if let Some(up) = sown.came_up_on {
@@ -119,6 +120,7 @@ fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
 fn raise(
     crop: &Crop,
     indoors: &Indoors,
+    place: Option<Place>,
     season: Option<&Season>,
     sown: &Sown,
     late: TimeDelta,
@@ -127,7 +129,8 @@ fn raise(
     let begun = sown.on + late;
     let weeks = |n: i64| begun + TimeDelta::weeks(n);
     let stay = &indoors.stay_weeks;
-    let out = out_window(crop, indoors, season, sown, begun);
+    let oldest = oldest_weeks(&indoors.age_weeks, place);
+    let out = out_window(crop, indoors, oldest, season, sown, begun);
     // What frost kills is not raised for the first frost.
     let first_frost = season.and_then(|season| season.first_frost);
     plan.too_late = sown.label != Label::Overwintering
@@ -153,6 +156,7 @@ fn raise(
 fn out_window(
     crop: &Crop,
     indoors: &Indoors,
+    oldest: i64,
     season: Option<&Season>,
     sown: &Sown,
     begun: NaiveDate,
@@ -164,7 +168,7 @@ fn out_window(
         from: weeks(age.workable.low),
         ideal_from: weeks(age.ideal.low),
         ideal_to: weeks(age.ideal.high).max(weeks(age.ideal.low) + TimeDelta::days(7)),
-        to: weeks(age.workable.high).max(weeks(age.ideal.high) + TimeDelta::days(7)),
+        to: weeks(oldest).max(weeks(age.ideal.high) + TimeDelta::days(7)),
         season: sown.season,
     };
     let Some(season) = season else { return by_age };

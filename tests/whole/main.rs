@@ -9,13 +9,17 @@
 mod binary;
 mod coordinator;
 mod filled;
+mod frost_free;
 mod group;
 mod harness;
+mod holds;
 mod kill;
 mod mornings;
+mod places;
 mod platform;
 mod private;
 mod process;
 mod seeds;
+mod sowings;
 mod trays;
 mod trouble;
