@@ -19,5 +19,7 @@ mod places;
 mod platform;
 mod private;
 mod process;
+mod seeds;
 mod sowings;
+mod trays;
 mod trouble;
