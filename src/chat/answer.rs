@@ -214,7 +214,7 @@ impl Asked<'_> {
         let args = self
             .speech
             .about(&crop.id)
-            .text("what", self.speech.step_phrase(ripe.start.step, crop))
+            .text("what", self.speech.step_phrase(ripe.step, crop))
             .text("on", voice.date(on))
             .text("ready", voice.range(ripe.first_early, ripe.first_late))
             .text("end", voice.date(ripe.end))

@@ -153,7 +153,7 @@ fn weighed(assessment: &Assessment, ripening: &[Ripening]) -> Weighed {
     let windows = &assessment.windows;
     let ripe = ripening
         .iter()
-        .find(|ripe| ripe.start.crop == assessment.crop && ripe.start.step == assessment.step);
+        .find(|ripe| ripe.crop == assessment.crop && ripe.step == assessment.step);
     Weighed {
         crop: assessment.crop.clone(),
         step: assessment.step,

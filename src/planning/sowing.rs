@@ -6,7 +6,7 @@ use super::assess::assess;
 use super::crop::{Crop, Indoors, StartFrom, Way};
 use super::garden::{Frost, Garden};
 use super::harvest::{
-    SHORT_DAY_FACTOR, days_after_direct_sowing, days_after_setting_out, harvest_end,
+    days_after_direct_sowing, days_after_setting_out, harvest_end, slowed_by_autumn,
 };
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
@@ -41,6 +41,9 @@ pub struct SowingPlan {
     /// Whether tender plants would be ready only after the first frost, so that nothing is left
     /// to set out.
     pub too_late: bool,
+    /// The day from which the days to harvest count: the sowing in place, or the setting out,
+    /// made or planned.
+    pub harvest_counts_from: Option<NaiveDate>,
 }
 
 impl SowingPlan {
@@ -75,8 +78,7 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// much as it came up late. Setting out is the later of the plant's age and the season's date for
 /// it, so a later sowing is never set out earlier; hardening off begins 14 to 7 days before
 /// (University of Maryland Extension, 2023). The first harvest is counted from setting out, or
-/// from the sowing in place; for an autumn sowing up to a fortnight more as days shorten
-/// (Virginia Cooperative Extension 426-334).
+/// from the sowing in place, and comes later as days shorten ([`slowed_by_autumn`]).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
     let season = garden.and_then(|garden| match garden.frost {
@@ -90,6 +92,7 @@ pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPl
         Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
             let lead = |days| days_after_direct_sowing(crop, days);
+            plan.harvest_counts_from = Some(sown.on + late);
             harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
         }
         None => {}
@@ -140,6 +143,8 @@ fn raise(
         let to = weeks(stay.longest.max(4));
         plan.steps.push((Step::PotUp, window(sown, weeks(3), weeks(4), to)));
     }
+    let from = sown.set_out_on.unwrap_or(out.ideal_from);
+    plan.harvest_counts_from = Some(from);
     if plan.too_late {
         return;
     }
@@ -148,7 +153,6 @@ fn raise(
         plan.steps.push((Step::PlantOut, out));
     }
     let lead = |days| days_after_setting_out(crop, days);
-    let from = sown.set_out_on.unwrap_or(out.ideal_from);
     harvest(crop, season, sown, from, lead, plan);
 }
 
@@ -199,9 +203,9 @@ fn harvest(
         return;
     }
     let days = crop.harvest.days;
-    let slow = if sown.label == Label::Autumn { SHORT_DAY_FACTOR } else { 0 };
-    let first = from + TimeDelta::days(lead(days.low));
-    let last = from + TimeDelta::days(lead(days.high) + slow);
+    let first_frost = season.and_then(|season| season.first_frost);
+    let ready = |days| slowed_by_autumn(from + TimeDelta::days(lead(days)), first_frost);
+    let (first, last) = (ready(days.low), ready(days.high));
     let end = season.and_then(|season| harvest_end(crop, season));
     if end.is_some_and(|end| first > end) {
         return;
