@@ -11,7 +11,7 @@ use super::answer::unknown_name;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
-use super::understand::{SownText, ToldDay};
+use super::understand::{OwnName, SownText, ToldDay};
 
 /// The most crops for which each sowing is told with all that follows.
 const MOST_WHOLE: usize = 3;
@@ -30,7 +30,7 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
         desk.reply(text);
         return;
     }
-    let told = desk.tongue.understanding.sown_in(rest, desk.today);
+    let told = sown_in(desk, rest);
     match sowings_of(desk, &told) {
         Ok(sowings) => record(desk, sowings),
         Err(why) => desk.reply(why),
@@ -39,11 +39,17 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
 
 /// Takes a text as what was sown; `false` where it names no crop.
 pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
-    if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
+    if text.contains('?') || sown_in(desk, text).crops.is_empty() {
         return false;
     }
     sown(desk, text);
     true
+}
+
+/// What a text tells of sowings; a variety's name stands for its crop.
+fn sown_in(desk: &Desk<'_>, text: &str) -> SownText {
+    let own = OwnName::all(&desk.facts.varieties);
+    desk.tongue.understanding.sown_in_own(text, desk.today, &own).0
 }
 
 /// The sowings that were told, or the one sentence that says why there are none.

@@ -11,7 +11,8 @@ use super::CommandError;
 use super::flags::{BadInput, GardenFlags, Read};
 use crate::catalogue::{Meaning, normalise};
 use crate::chat::{Knowledge, job_why};
-use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
+use crate::club::followed;
+use crate::planning::{Crop, CropId, Frost, Job, Label, Packet, Season, Step, planned_jobs};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -38,6 +39,10 @@ struct PlannedJob {
     ideal_to: NaiveDate,
     to: NaiveDate,
     why: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    variety: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    packet: Option<Packet>,
 }
 
 pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), CommandError> {
@@ -45,6 +50,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let read = arguments.garden.read(&knowledge)?;
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
+    let variety = |crop: &Crop| followed(&read.varieties, &crop.id);
     let season = match read.garden.frost {
         Frost::Dates(frost) => Some(Season::that_matters(frost, read.today)),
         Frost::Free => None,
@@ -71,6 +77,8 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
                 ideal_to: job.window.ideal_to,
                 to: job.window.to,
                 why: why(crop, job),
+                variety: variety(crop).and_then(|variety| variety.name.clone()),
+                packet: variety(crop).map(|variety| variety.packet),
             })
             .collect();
         let json = serde_json::to_string_pretty(&planned).map_err(anyhow::Error::from)?;
@@ -116,8 +124,8 @@ fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech)
 
 fn crops<'k>(
     text: Option<&str>,
-    read: &Read,
-    knowledge: &'k Knowledge,
+    read: &'k Read,
+    knowledge: &Knowledge,
     speech: &Speech,
 ) -> Result<Vec<&'k Crop>, BadInput> {
     let Some(text) = text.filter(|text| !text.trim().is_empty()) else {
@@ -128,13 +136,13 @@ fn crops<'k>(
     let mut crops: Vec<&Crop> = Vec::new();
     for written in text.split(',').map(str::trim).filter(|written| !written.is_empty()) {
         // An id always means its crop, even where the word alone could mean two.
-        if let Some(crop) = knowledge.catalogue.get(written) {
+        if let Some(crop) = read.catalogue.get(written) {
             crops.push(crop);
             continue;
         }
         let tongue = knowledge.tongue(&read.language);
         if let Some(Meaning::Crop(id)) = tongue.names.lookup(&normalise(written)) {
-            crops.extend(knowledge.catalogue.get(id.as_str()));
+            crops.extend(read.catalogue.get(id.as_str()));
             continue;
         }
         // A plan is made for what was named and for nothing near it.

@@ -269,8 +269,7 @@ mod tests {
 
     #[test]
     fn after_danger_of_frost_holds_back_and_never_brings_forward() {
-        let packet =
-            Packet { outdoors: Some(PacketOutdoors::AfterFrost), ..Packet::default() };
+        let packet = Packet { outdoors: Some(PacketOutdoors::AfterFrost), ..Packet::default() };
         let weeks = |id: &str| {
             let crop = packet.grown(catalogue().get(id).expect("listed"));
             crop.outdoors.sow_weeks.expect("sown in place").is

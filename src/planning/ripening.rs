@@ -48,6 +48,8 @@ pub struct Ripening {
     /// frost ends, [`RISK_MARGIN_DAYS`] before the average, when about one autumn in ten has
     /// frozen.
     pub risk_end: NaiveDate,
+    /// The day that ends it in an average year.
+    pub average_end: NaiveDate,
     /// Days between the latest first harvest and [`Ripening::end`]; negative when it comes later.
     pub days_to_spare: i64,
     /// The day from which the days to harvest count: sowing in place, or setting out.
@@ -63,10 +65,10 @@ impl Ripening {
         self.risk_end.signed_duration_since(self.first_late).num_days()
     }
 
-    /// Days between the earliest first harvest and the end.
+    /// Days between the earliest first harvest and the end in an average year.
     #[must_use]
     pub fn days_to_spare_at_best(&self) -> i64 {
-        self.end.signed_duration_since(self.first_early).num_days()
+        self.average_end.signed_duration_since(self.first_early).num_days()
     }
 
     /// Days from the counted start to the first harvest, for a variety of `days` by the trade's
@@ -152,6 +154,7 @@ fn reckoned(
         first_late: counted_from,
         end,
         risk_end,
+        average_end,
         days_to_spare: 0,
         counted_from,
         season,

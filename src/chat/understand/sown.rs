@@ -71,29 +71,32 @@ impl Understanding {
     /// What a text tells of sowings, on the day `today`. The text is what follows "sowed".
     #[must_use]
     pub fn sown_in(&self, text: &str, today: NaiveDate) -> SownText {
-        let words = self.words(text, LIST_CHARACTERS);
-        let mentions = self.names.mentions(&words, &self.phrases);
+        self.sown_in_words(&self.words(text, LIST_CHARACTERS), today)
+    }
+
+    pub(super) fn sown_in_words(&self, words: &[Word], today: NaiveDate) -> SownText {
+        let mentions = self.names.mentions(words, &self.phrases);
         let mut roles = vec![Role::Other; words.len()];
         for mention in &mentions {
             mark(&mut roles, mention.from, mention.to, Role::Crop);
         }
-        let dates = self.told_dates(&words, &roles);
+        let dates = self.told_dates(words, &roles);
         for date in &dates {
             mark(&mut roles, date.from, date.to, Role::Date);
         }
-        let room_c = self.numbers(&words, &mut roles);
+        let room_c = self.numbers(words, &mut roles);
         let mut told = SownText {
             crops: Vec::new(),
-            way: self.way_told(&words, &mentions, &dates),
-            on: told_day(&words, &dates, today),
+            way: self.way_told(words, &mentions, &dates),
+            on: told_day(words, &dates, today),
             room_c,
             ambiguous: Vec::new(),
             unknown: Vec::new(),
             stray: None,
         };
         let mut from = 0;
-        for to in self.segment_ends(&words, &roles) {
-            self.segment(&words, &roles, &mentions, (from, to), &mut told);
+        for to in self.segment_ends(words, &roles) {
+            self.segment(words, &roles, &mentions, (from, to), &mut told);
             from = to;
         }
         told
