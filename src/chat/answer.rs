@@ -83,6 +83,16 @@ impl Asked<'_> {
         answer
     }
 
+    /// A text with the line that says whose packet its numbers come from behind the verdict.
+    fn reasoned(&self, subject: &Subject<'_>, text: String) -> String {
+        let Some(variety) = subject.variety else { return text };
+        let packet = by_packet(variety, self.speech);
+        match text.split_once('\n') {
+            Some((verdict, rest)) => format!("{verdict}\n{packet}\n{rest}"),
+            None => format!("{text}\n{packet}"),
+        }
+    }
+
     /// A text under the line that says whose packet its numbers come from, where one's do.
     fn headed(&self, subject: &Subject<'_>, text: String) -> String {
         match subject.variety {
@@ -129,7 +139,7 @@ impl Asked<'_> {
                         self.or_else(&tell(assessment))
                     });
                 }
-                Some(self.headed(subject, told.join("\n")))
+                Some(self.reasoned(subject, told.join("\n")))
             };
             parts.extend(told);
             answer.keep(weighed, subject);
@@ -239,7 +249,7 @@ impl Asked<'_> {
             let tell = |reckoned: &Ripening| {
                 let (garden, speech, today) = (self.garden, self.speech, self.today);
                 let when = self.understood.asks_when;
-                self.headed(&subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
+                self.reasoned(&subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
             };
             let of_sowings = self.of_sowings(crop);
             if !of_sowings.is_empty() {
@@ -254,7 +264,7 @@ impl Asked<'_> {
                         parts.push(tell(&ripe));
                         answer.ripening.push((Some(answer.assessments.len()), ripe));
                     }
-                    None => parts.push(self.headed(&subject, self.no_ripening_text(crop, first))),
+                    None => parts.push(self.reasoned(&subject, self.no_ripening_text(crop, first))),
                 }
             }
             answer.keep(weighed, &subject);

@@ -171,3 +171,143 @@ fn reckoned(
     };
     Some(ripe)
 }
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::catalogue::Catalogue;
+    use crate::planning::{Basis, Cover, Packet, Span, assess, what_helps};
+
+    fn catalogue() -> &'static Catalogue {
+        static CATALOGUE: std::sync::OnceLock<Catalogue> = std::sync::OnceLock::new();
+        CATALOGUE.get_or_init(|| Catalogue::embedded().expect("the catalogue"))
+    }
+
+    fn date(text: &str) -> NaiveDate {
+        text.parse().expect("a date")
+    }
+
+    fn garden(basis: Basis) -> Garden {
+        let day = |text: &str| Some(text.parse().expect("a month-day"));
+        Garden::new(day("05-15"), day("10-05"), basis).expect("a garden")
+    }
+
+    /// Tomatoes of so many days from setting out.
+    fn tomato(days: i64) -> Crop {
+        let days = Some(Span { low: days, high: days });
+        let packet = Packet { days, ..Packet::default() };
+        packet.grown(catalogue().get("tomato").expect("listed"))
+    }
+
+    /// Set out on the first of June.
+    fn set_out(days: i64, basis: Basis) -> Ripening {
+        let crop = tomato(days);
+        let start = assess(&crop, garden(basis), Step::PlantOut, date("2026-06-01"));
+        ripening_of(&crop, &start).expect("it may ripen")
+    }
+
+    #[test]
+    fn yes_tight_and_no_by_the_frost_at_the_members_risk() {
+        // 75 days are 15 August; growth slows from 10 August, eight weeks before 5 October, so
+        // five days more.
+        let early = set_out(75, Basis::Average);
+        assert_eq!((early.first_early, early.ripens), (date("2026-08-20"), Ripens::Yes));
+        assert_eq!(early.days_to_spare, 46);
+        // 97 days are 6 September and a fortnight later the 20th, by which one autumn in ten
+        // has frozen; 112 days reach 5 October itself.
+        let ripens = |days, basis| set_out(days, basis).ripens;
+        assert_eq!(ripens(97, Basis::Average), Ripens::Yes);
+        assert_eq!(ripens(98, Basis::Average), Ripens::Tight);
+        assert_eq!(ripens(112, Basis::Average), Ripens::Tight);
+        assert_eq!(ripens(113, Basis::Average), Ripens::No);
+        assert_eq!(set_out(112, Basis::Average).days_to_spare_at_best(), 0);
+        // The same day as one that is trusted: on average the frost comes fifteen days later.
+        assert_eq!(ripens(112, Basis::Trusted), Ripens::Yes);
+        assert_eq!(ripens(113, Basis::Trusted), Ripens::Tight);
+        assert_eq!(ripens(127, Basis::Trusted), Ripens::Tight);
+        assert_eq!(ripens(128, Basis::Trusted), Ripens::No);
+    }
+
+    #[test]
+    fn what_helps_is_an_earlier_start_a_faster_variety_and_cover() {
+        let crop = tomato(100);
+        let garden = garden(Basis::Average);
+        let helps = |days, today: &str| {
+            what_helps(&tomato(days), garden, &set_out(days, Basis::Average), date(today))
+        };
+        let tight = helps(100, "2026-04-01");
+        assert_eq!(tight.days_at_most, Some(97));
+        assert_eq!(tight.cover, Some(Cover { fleece_c: -2, blanket_c: -4 }));
+        let (step, on) = tight.earlier.expect("an earlier start");
+        let earlier = assess(&crop, garden, step, on);
+        let ripe = ripening_of(&crop, &earlier).expect("it may ripen");
+        assert_eq!((step, ripe.ripens), (Step::SowIndoors, Ripens::Yes));
+        let next = assess(&crop, garden, step, on + Days::new(1));
+        let next_ripens = ripening_of(&crop, &next).map(|ripe| ripe.ripens);
+        let last =
+            next_ripens != Some(Ripens::Yes) || !next.verdict().is_some_and(|v| v.workable());
+        assert!(last, "{on} is the last such day");
+        // Once that day has passed it is the next year's.
+        let (_, on) = helps(100, "2026-06-01").earlier.expect("a start next year");
+        assert!(on > date("2027-01-01"), "{on}");
+        // No fleece wins five weeks.
+        assert_eq!(helps(120, "2026-06-01").cover, None);
+        assert_eq!(helps(75, "2026-06-01"), crate::planning::Helps::default());
+    }
+
+    #[test]
+    fn a_sowing_counts_from_what_was_really_done() {
+        let crop = tomato(98);
+        let sown = Sown {
+            way: Way::Indoors,
+            on: date("2026-03-27"),
+            label: crate::planning::Label::Spring,
+            season: 2026,
+            came_up_on: Some(date("2026-04-03")),
+            set_out_on: Some(date("2026-06-01")),
+        };
+        let ripe = ripening_of_sowing(&crop, garden(Basis::Average), &sown).expect("reckoned");
+        let by_setting_out = set_out(98, Basis::Average);
+        assert!(ripe.recorded);
+        assert_eq!(ripe.first_late, by_setting_out.first_late);
+        assert_eq!(ripe.ripens, Ripens::Tight);
+        let helps = what_helps(&crop, garden(Basis::Average), &ripe, date("2026-06-10"));
+        assert_eq!(helps.days_at_most, None, "what is sown is sown");
+        // Set out a week earlier it is sure.
+        let earlier = Sown { set_out_on: Some(date("2026-05-25")), ..sown };
+        let ripe = ripening_of_sowing(&crop, garden(Basis::Average), &earlier).expect("reckoned");
+        assert_eq!(ripe.ripens, Ripens::Yes);
+    }
+
+    proptest! {
+        #[test]
+        fn a_faster_variety_never_ripens_later(
+            at in 0usize..200, on in 0u64..700, quick in 10i64..200, more in 0i64..100,
+            step in prop::sample::select(vec![Step::SowIndoors, Step::SowOutdoors, Step::PlantOut]),
+        ) {
+            let crops: Vec<_> = catalogue().iter().collect();
+            let crop = crops[at % crops.len()];
+            let start = assess(crop, garden(Basis::Average), step, date("2026-01-01") + Days::new(on));
+            let of = |days: i64| {
+                let days = Some(Span { low: days, high: days });
+                ripening_of(&Packet { days, ..Packet::default() }.grown(crop), &start)
+            };
+            if let (Some(quick), Some(slow)) = (of(quick), of(quick + more)) {
+                prop_assert!(quick.first_early <= slow.first_early);
+                prop_assert!(quick.first_late <= slow.first_late);
+                prop_assert!(quick.ripens <= slow.ripens);
+            }
+        }
+
+        #[test]
+        fn autumn_never_turns_the_order_of_days(first in 0u64..400, later in 0u64..60) {
+            let day = date("2026-01-01") + Days::new(first);
+            let frost = Some(date("2026-10-05"));
+            let (slowed, next) = (slowed_by_autumn(day, frost), slowed_by_autumn(day + Days::new(later), frost));
+            prop_assert!(slowed <= next);
+            prop_assert!((0..=14).contains(&(slowed - day).num_days()));
+        }
+    }
+}

@@ -17,3 +17,4 @@ mod platform;
 mod private;
 mod process;
 mod trouble;
+mod varieties;
