@@ -2,7 +2,7 @@
 
 use crate::club::Variety;
 use crate::planning::{CountedFrom, LeftOut, Packet, PacketError, PacketOutdoors, Span};
-use crate::wording::{Speech, args};
+use crate::wording::{Speech, args, sentence};
 
 use super::desk::Desk;
 
@@ -115,8 +115,8 @@ pub(super) fn packet_error(error: PacketError, speech: &Speech) -> String {
 /// That a number of the packet was left out, and why.
 pub(super) fn left_out_line(left_out: LeftOut, variety: &Variety, speech: &Speech) -> String {
     let about = speech.about(&variety.crop);
-    match left_out {
+    sentence(&match left_out {
         LeftOut::Indoors => speech.voice.say("packet-left-indoors", &about),
         LeftOut::Outdoors => speech.voice.say("packet-left-outdoors", &about),
-    }
+    })
 }

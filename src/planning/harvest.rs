@@ -93,6 +93,24 @@ pub(super) fn days_after_setting_out(crop: &Crop, days: i64) -> i64 {
     }
 }
 
+/// The day of the first harvest of plants that were begun on `begun` and set out on `set_out`, in
+/// long days; `days` is the figure the trade states.
+///
+/// Where the trade counts from sowing, plants that are set out younger than usual are not ready
+/// before those days have passed since they were begun.
+pub(super) fn harvest_of_raised(
+    crop: &Crop,
+    begun: NaiveDate,
+    set_out: NaiveDate,
+    days: i64,
+) -> NaiveDate {
+    let by_setting_out = set_out + TimeDelta::days(days_after_setting_out(crop, days));
+    match crop.harvest.counted_from {
+        CountedFrom::SettingOut => by_setting_out,
+        CountedFrom::Sowing => by_setting_out.max(begun + TimeDelta::days(days)),
+    }
+}
+
 /// Days from sowing in place to the first harvest; `days` is the figure the trade states.
 pub(super) fn days_after_direct_sowing(crop: &Crop, days: i64) -> i64 {
     match crop.harvest.counted_from {

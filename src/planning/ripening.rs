@@ -7,7 +7,8 @@ use super::assess::{Assessment, best_ways};
 use super::crop::{Crop, CropId, Way};
 use super::garden::{Frost, Garden, RISK_MARGIN_DAYS};
 use super::harvest::{
-    days_after_direct_sowing, days_after_setting_out, harvest_end, slowed_by_autumn,
+    days_after_direct_sowing, days_after_setting_out, harvest_end, harvest_of_raised,
+    slowed_by_autumn,
 };
 use super::season::Season;
 use super::sowing::{Sown, sowing_plan};
@@ -54,6 +55,8 @@ pub struct Ripening {
     pub days_to_spare: i64,
     /// The day from which the days to harvest count: sowing in place, or setting out.
     pub counted_from: NaiveDate,
+    /// The day of sowing, by as much later as it came up late.
+    pub(super) begun: NaiveDate,
     /// The season.
     pub(super) season: Season,
 }
@@ -74,11 +77,13 @@ impl Ripening {
     /// Days from the counted start to the first harvest, for a variety of `days` by the trade's
     /// figure.
     pub(super) fn first_after(&self, crop: &Crop, days: i64) -> NaiveDate {
-        let lead = match self.step {
-            Step::SowOutdoors => days_after_direct_sowing(crop, days),
-            _ => days_after_setting_out(crop, days),
+        let from = self.counted_from;
+        let ready = match self.step {
+            Step::SowOutdoors => from + TimeDelta::days(days_after_direct_sowing(crop, days)),
+            Step::SowIndoors => harvest_of_raised(crop, self.begun, from, days),
+            _ => from + TimeDelta::days(days_after_setting_out(crop, days)),
         };
-        slowed_by_autumn(self.counted_from + TimeDelta::days(lead), self.season.first_frost)
+        slowed_by_autumn(ready, self.season.first_frost)
     }
 }
 
@@ -103,7 +108,7 @@ pub fn ripening_of(crop: &Crop, start: &Assessment) -> Option<Ripening> {
         Step::SowOutdoors | Step::PlantOut => start.on,
         _ => return None,
     };
-    reckoned(crop, start.season?, start.step, start.on, counted_from)
+    reckoned(crop, start.season?, start.step, start.on, (start.on, counted_from))
 }
 
 /// Whether a recorded sowing ripens: counted from the day it was really sown or set out, or will
@@ -134,7 +139,7 @@ fn reckoned(
     season: Season,
     step: Step,
     on: NaiveDate,
-    counted_from: NaiveDate,
+    (begun, counted_from): (NaiveDate, NaiveDate),
 ) -> Option<Ripening> {
     let end = harvest_end(crop, &season)?;
     let margin = Days::new(RISK_MARGIN_DAYS);
@@ -157,6 +162,7 @@ fn reckoned(
         average_end,
         days_to_spare: 0,
         counted_from,
+        begun,
         season,
     };
     ripe.first_early = ripe.first_after(crop, crop.harvest.days.low);

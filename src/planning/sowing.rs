@@ -5,9 +5,7 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 use super::assess::assess;
 use super::crop::{Crop, Indoors, StartFrom, Way};
 use super::garden::{Frost, Garden};
-use super::harvest::{
-    days_after_direct_sowing, days_after_setting_out, harvest_end, slowed_by_autumn,
-};
+use super::harvest::{days_after_direct_sowing, harvest_end, harvest_of_raised, slowed_by_autumn};
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
 
@@ -41,9 +39,9 @@ pub struct SowingPlan {
     /// Whether tender plants would be ready only after the first frost, so that nothing is left
     /// to set out.
     pub too_late: bool,
-    /// The day from which the days to harvest count: the sowing in place, or the setting out,
-    /// made or planned.
-    pub harvest_counts_from: Option<NaiveDate>,
+    /// The days from which the days to harvest count: the sowing, by as much later as it came up
+    /// late; and the setting out, made or planned, or again the sowing where it was in place.
+    pub harvest_counts_from: Option<(NaiveDate, NaiveDate)>,
 }
 
 impl SowingPlan {
@@ -91,9 +89,10 @@ pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPl
     match raised {
         Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
-            let lead = |days| days_after_direct_sowing(crop, days);
-            plan.harvest_counts_from = Some(sown.on + late);
-            harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
+            let begun = sown.on + late;
+            plan.harvest_counts_from = Some((begun, begun));
+            let ready = |days| begun + TimeDelta::days(days_after_direct_sowing(crop, days));
+            harvest(crop, season.as_ref(), sown, ready, &mut plan);
         }
         None => {}
     }
@@ -144,7 +143,7 @@ fn raise(
         plan.steps.push((Step::PotUp, window(sown, weeks(3), weeks(4), to)));
     }
     let from = sown.set_out_on.unwrap_or(out.ideal_from);
-    plan.harvest_counts_from = Some(from);
+    plan.harvest_counts_from = Some((begun, from));
     if plan.too_late {
         return;
     }
@@ -152,8 +151,8 @@ fn raise(
         plan.steps.push((Step::HardenOff, out.shifted(-14, -14, -7, -7)));
         plan.steps.push((Step::PlantOut, out));
     }
-    let lead = |days| days_after_setting_out(crop, days);
-    harvest(crop, season, sown, from, lead, plan);
+    let ready = |days| harvest_of_raised(crop, begun, from, days);
+    harvest(crop, season, sown, ready, plan);
 }
 
 /// When plants that were begun on a day go out: their age or the season, whichever comes later.
@@ -194,8 +193,7 @@ fn harvest(
     crop: &Crop,
     season: Option<&Season>,
     sown: &Sown,
-    from: NaiveDate,
-    lead: impl Fn(i64) -> i64,
+    ready: impl Fn(i64) -> NaiveDate,
     plan: &mut SowingPlan,
 ) {
     let seed = crop.start_from.contains(&StartFrom::Seed);
@@ -204,7 +202,7 @@ fn harvest(
     }
     let days = crop.harvest.days;
     let first_frost = season.and_then(|season| season.first_frost);
-    let ready = |days| slowed_by_autumn(from + TimeDelta::days(lead(days)), first_frost);
+    let ready = |days| slowed_by_autumn(ready(days), first_frost);
     let (first, last) = (ready(days.low), ready(days.high));
     let end = season.and_then(|season| harvest_end(crop, season));
     if end.is_some_and(|end| first > end) {
