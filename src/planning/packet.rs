@@ -238,6 +238,7 @@ mod tests {
         CATALOGUE.get_or_init(|| Catalogue::embedded().expect("the catalogue"))
     }
 
+    #[expect(clippy::unnecessary_wraps, reason = "each number of a packet may be missing")]
     fn span(low: i64, high: i64) -> Option<Span> {
         Some(Span { low, high })
     }

@@ -184,7 +184,7 @@ mod tests {
 
     use super::*;
     use crate::catalogue::Catalogue;
-    use crate::planning::{Basis, Cover, Packet, Span, assess, what_helps};
+    use crate::planning::{Basis, Cover, Packet, Span, Verdict, assess, what_helps};
 
     fn catalogue() -> &'static Catalogue {
         static CATALOGUE: std::sync::OnceLock<Catalogue> = std::sync::OnceLock::new();
@@ -253,7 +253,7 @@ mod tests {
         let next = assess(&crop, garden, step, on + Days::new(1));
         let next_ripens = ripening_of(&crop, &next).map(|ripe| ripe.ripens);
         let last =
-            next_ripens != Some(Ripens::Yes) || !next.verdict().is_some_and(|v| v.workable());
+            next_ripens != Some(Ripens::Yes) || !next.verdict().is_some_and(Verdict::workable);
         assert!(last, "{on} is the last such day");
         // Once that day has passed it is the next year's.
         let (_, on) = helps(100, "2026-06-01").earlier.expect("a start next year");

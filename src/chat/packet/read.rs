@@ -387,6 +387,7 @@ mod tests {
         read_packet(text, &words()).packet
     }
 
+    #[expect(clippy::unnecessary_wraps, reason = "each number of a packet may be missing")]
     fn span(low: i64, high: i64) -> Option<Span> {
         Some(Span { low, high })
     }
