@@ -13,6 +13,7 @@ use crate::wording::{Speech, args, quoted, sentence};
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
 use super::own::{Own, Subject};
+use super::place_text::cover_line;
 use super::ripening_text::Ripe;
 use super::understand::{Intent, Understood};
 use super::variety_text::{by_packet, variety_name};
@@ -184,6 +185,8 @@ impl Asked<'_> {
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
                 let text = when_text(crop, first, self.understood.step, self.speech);
+                let cover = cover_line(crop, self.garden, first, self.speech);
+                let text = [text].into_iter().chain(cover).collect::<Vec<_>>().join("\n");
                 parts.push(self.headed(&subject, text));
             }
             answer.keep(weighed, &subject);
@@ -197,7 +200,7 @@ impl Asked<'_> {
         let mut parts = Vec::new();
         for subject in self.subjects() {
             let crop = subject.crop.as_ref();
-            parts.push(self.headed(&subject, how_text(crop, self.speech)));
+            parts.push(self.headed(&subject, how_text(crop, self.garden.place, self.speech)));
             answer.keep(self.weigh(crop), &subject);
         }
         answer.text = parts.join("\n\n");
@@ -278,6 +281,14 @@ impl Asked<'_> {
         let about = self.speech.about(&crop.id);
         if weighed.verdict == Err(Reason::NoFrostHere) {
             voice.say("ripens-no-frost", &about)
+        } else if weighed.season.is_some_and(|season| season.dry.is_some())
+            && !weighed.windows.season_too_short
+        {
+            format!(
+                "{}\n{}",
+                voice.say("ripens-no-frost", &about),
+                when_text(crop, weighed, None, self.speech)
+            )
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {

@@ -69,7 +69,7 @@ pub(super) fn head_of(
             let names: Vec<String> =
                 word.means.iter().map(|id| speech.crops(id).to_owned()).collect();
             let about = args().text("word", &word.word).text("crops", voice.list_or(&names));
-            return Err(voice.say("sown-which", &about));
+            return Err(voice.say("variety-which", &about));
         }
         ([], None) => return Err(speech.plain("variety-which-crop")),
         _ => {

@@ -15,7 +15,7 @@ use super::windows::Step;
 /// of medium weight gives four Fahrenheit degrees of frost protection, a heavy frost blanket
 /// eight. Taken off the freezing point and rounded to the careful side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Cover {
+pub struct FrostCover {
     /// Under fleece of medium weight.
     pub fleece_c: i64,
     /// Under a heavy frost blanket.
@@ -29,7 +29,7 @@ pub struct Helps {
     /// still to come, otherwise the next season's.
     pub earlier: Option<(Step, NaiveDate)>,
     /// Cover in autumn, where no more than a few weeks are lacking.
-    pub cover: Option<Cover>,
+    pub cover: Option<FrostCover>,
     /// The most days to harvest, as the crop's figure counts them, with which a variety started
     /// on the same day ripens surely.
     pub days_at_most: Option<i64>,
@@ -55,7 +55,7 @@ pub fn what_helps(crop: &Crop, garden: Garden, ripe: &Ripening, today: NaiveDate
     let covered = crop.frost_kills() && lacking <= MOST_DAYS_UNDER_COVER;
     Helps {
         earlier: earlier_start(crop, garden, ripe, today),
-        cover: covered.then_some(Cover { fleece_c: -2, blanket_c: -4 }),
+        cover: covered.then_some(FrostCover { fleece_c: -2, blanket_c: -4 }),
         days_at_most: most,
     }
 }

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::assess::{Assessment, best_ways};
 use super::crop::{Crop, CropId, Way};
-use super::garden::{Frost, Garden, RISK_MARGIN_DAYS};
+use super::garden::{Garden, RISK_MARGIN_DAYS};
 use super::harvest::{
     days_after_direct_sowing, days_after_setting_out, harvest_end, harvest_of_raised,
     slowed_by_autumn,
@@ -115,7 +115,6 @@ pub fn ripening_of(crop: &Crop, start: &Assessment) -> Option<Ripening> {
 /// be set out by its plan. `None` as for [`ripening_of`].
 #[must_use]
 pub fn ripening_of_sowing(crop: &Crop, garden: Garden, sown: &Sown) -> Option<Ripening> {
-    let Frost::Dates(frost) = garden.frost else { return None };
     if never_asked(crop) {
         return None;
     }
@@ -124,7 +123,7 @@ pub fn ripening_of_sowing(crop: &Crop, garden: Garden, sown: &Sown) -> Option<Ri
         Way::Indoors => Step::SowIndoors,
         Way::Outdoors => Step::SowOutdoors,
     };
-    let season = Season::of_year(frost, sown.season);
+    let season = garden.season_of(sown.season)?;
     let ripe = reckoned(crop, season, step, sown.on, plan.harvest_counts_from?)?;
     Some(Ripening { recorded: true, ..ripe })
 }
@@ -184,7 +183,7 @@ mod tests {
 
     use super::*;
     use crate::catalogue::Catalogue;
-    use crate::planning::{Basis, Cover, Packet, Span, Verdict, assess, what_helps};
+    use crate::planning::{Basis, FrostCover, Packet, Span, Verdict, assess, what_helps};
 
     fn catalogue() -> &'static Catalogue {
         static CATALOGUE: std::sync::OnceLock<Catalogue> = std::sync::OnceLock::new();
@@ -245,7 +244,7 @@ mod tests {
         };
         let tight = helps(100, "2026-04-01");
         assert_eq!(tight.days_at_most, Some(97));
-        assert_eq!(tight.cover, Some(Cover { fleece_c: -2, blanket_c: -4 }));
+        assert_eq!(tight.cover, Some(FrostCover { fleece_c: -2, blanket_c: -4 }));
         let (step, on) = tight.earlier.expect("an earlier start");
         let earlier = assess(&crop, garden, step, on);
         let ripe = ripening_of(&crop, &earlier).expect("it may ripen");

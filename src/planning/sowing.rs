@@ -4,8 +4,9 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::assess::assess;
 use super::crop::{Crop, Indoors, StartFrom, Way};
-use super::garden::{Frost, Garden};
+use super::garden::Garden;
 use super::harvest::{days_after_direct_sowing, harvest_end, harvest_of_raised, slowed_by_autumn};
+use super::place::{Place, oldest_weeks};
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
 
@@ -79,15 +80,13 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// from the sowing in place, and comes later as days shorten ([`slowed_by_autumn`]).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
-    let season = garden.and_then(|garden| match garden.frost {
-        Frost::Dates(frost) => Some(Season::of_year(frost, sown.season)),
-        Frost::Free => None,
-    });
+    let season = garden.and_then(|garden| garden.season_of(sown.season));
+    let place = garden.and_then(|garden| garden.place).filter(|_| sown.way == Way::Indoors);
     let mut plan = SowingPlan::default();
-    let late = emergence(crop, sown, &mut plan);
+    let late = emergence(crop, sown, place, &mut plan);
     let raised = crop.indoors.as_ref().filter(|_| sown.way == Way::Indoors);
     match raised {
-        Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
+        Some(indoors) => raise(crop, indoors, place, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
             let begun = sown.on + late;
             plan.harvest_counts_from = Some((begun, begun));
@@ -104,10 +103,11 @@ fn window(sown: &Sown, from: NaiveDate, ideal_to: NaiveDate, to: NaiveDate) -> W
 }
 
 /// Adds the check, and gives by how much the sowing came up late.
-fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
-    let Some(days) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
+fn emergence(crop: &Crop, sown: &Sown, place: Option<Place>, plan: &mut SowingPlan) -> TimeDelta {
+    let Some(usual) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
         return TimeDelta::zero();
     };
+    let days = place.map_or(usual, |place| place.emerge_days(usual));
     let first = sown.on + TimeDelta::days(days.low);
     let last = sown.on + TimeDelta::days(days.high);
     if let Some(up) = sown.came_up_on {
@@ -124,6 +124,7 @@ fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
 fn raise(
     crop: &Crop,
     indoors: &Indoors,
+    place: Option<Place>,
     season: Option<&Season>,
     sown: &Sown,
     late: TimeDelta,
@@ -132,7 +133,8 @@ fn raise(
     let begun = sown.on + late;
     let weeks = |n: i64| begun + TimeDelta::weeks(n);
     let stay = &indoors.stay_weeks;
-    let out = out_window(crop, indoors, season, sown, begun);
+    let oldest = oldest_weeks(&indoors.age_weeks, place);
+    let out = out_window(crop, indoors, oldest, season, sown, begun);
     // What frost kills is not raised for the first frost.
     let first_frost = season.and_then(|season| season.first_frost);
     plan.too_late = sown.label != Label::Overwintering
@@ -159,6 +161,7 @@ fn raise(
 fn out_window(
     crop: &Crop,
     indoors: &Indoors,
+    oldest: i64,
     season: Option<&Season>,
     sown: &Sown,
     begun: NaiveDate,
@@ -170,7 +173,7 @@ fn out_window(
         from: weeks(age.workable.low),
         ideal_from: weeks(age.ideal.low),
         ideal_to: weeks(age.ideal.high).max(weeks(age.ideal.low) + TimeDelta::days(7)),
-        to: weeks(age.workable.high).max(weeks(age.ideal.high) + TimeDelta::days(7)),
+        to: weeks(oldest).max(weeks(age.ideal.high) + TimeDelta::days(7)),
         season: sown.season,
     };
     let Some(season) = season else { return by_age };
