@@ -107,7 +107,9 @@ impl Ripe<'_> {
         if sure {
             return format!("{from} {}", voice.say("ripens-spare", &args));
         }
-        let end = if self.reckoned.risk_end < self.reckoned.end {
+        let end = if self.reckoned.covered() {
+            voice.say("ripens-end", &args)
+        } else if self.reckoned.risk_end < self.reckoned.end {
             let risk = args.text("risk", voice.date(self.reckoned.risk_end));
             voice.say("ripens-end-at-risk", &risk)
         } else if self.reckoned.average_end > self.reckoned.end {

@@ -52,7 +52,7 @@ pub fn what_helps(crop: &Crop, garden: Garden, ripe: &Ripening, today: NaiveDate
     let in_time = |days: &i64| ripe.first_after(crop, *days) <= ripe.risk_end;
     let most = (days.low / 2..days.high).rev().find(in_time).filter(|_| !ripe.recorded);
     let lacking = -ripe.days_to_spare_at_risk();
-    let covered = crop.frost_kills() && lacking <= MOST_DAYS_UNDER_COVER;
+    let covered = crop.frost_kills() && !ripe.covered() && lacking <= MOST_DAYS_UNDER_COVER;
     Helps {
         earlier: earlier_start(crop, garden, ripe, today),
         cover: covered.then_some(FrostCover { fleece_c: -2, blanket_c: -4 }),

@@ -62,6 +62,12 @@ pub struct Ripening {
 }
 
 impl Ripening {
+    /// Whether a cover carries the harvest past the first frosts, so that the end lies behind them.
+    #[must_use]
+    pub fn covered(&self) -> bool {
+        self.season.cover.is_some()
+    }
+
     /// Days between the latest first harvest and the end at the member's risk.
     #[must_use]
     pub fn days_to_spare_at_risk(&self) -> i64 {

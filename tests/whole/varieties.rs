@@ -17,7 +17,11 @@ async fn reminders_follow_the_packet_and_undo_brings_the_crops_figures_back() {
     let world = World::start("2026-03-18T12:00:00Z").await;
     let fern = grower(&world).await;
     let noted = fern.asks(&format!("/variety {LANTERN}")).await;
-    insta::assert_snapshot!(shown(&noted), @"");
+    insta::assert_snapshot!(shown(&noted), @"
+    Noted: tomato “Early Lantern”, start indoors 6–8 weeks before the last frost and 75 days to harvest from setting out. I reckon with that from now on.
+    On your list: tomato.
+    [Undo]
+    ");
     let mine = fern.asks("/mycrops").await.text;
     assert!(
         mine.contains("• tomato “Early Lantern”: sow tomatoes indoors from March 20"),
@@ -46,10 +50,26 @@ async fn several_varieties_stand_side_by_side() {
     assert!(noted.starts_with("Noted: tomato “Amber Bell”, start indoors 8–10 weeks"), "{noted}");
     assert!(noted.contains("follow it now"), "{noted}");
     let both = fern.asks("can I start Early Lantern and Amber Bell tomatoes now?").await.text;
-    insta::assert_snapshot!(both, @"");
+    insta::assert_snapshot!(both, @"
+    Late, but still worth it: sow tomatoes indoors today.
+    By your packet of tomato “Early Lantern”: start indoors 6–8 weeks before the last frost and 75 days to harvest from setting out.
+    Best days: until April 3. Expect about 7 days less of picking.
+    Last day worth it: May 9.
+
+    It is too late to sow tomatoes indoors this season.
+    By your packet of tomato “Amber Bell”: start indoors 8–10 weeks before the last frost, 95–100 days to harvest from setting out, and ¼ inch deep.
+    Last day worth it: April 7.
+    Next season's good days begin on March 6, 2027.
+    ");
     let bare = fern.asks("when do I sow tomatoes?").await.text;
     assert!(bare.contains("“Amber Bell”"), "the one told last is meant: {bare}");
-    insta::assert_snapshot!(shown(&fern.asks("/variety").await), @"");
+    insta::assert_snapshot!(shown(&fern.asks("/variety").await), @"
+    Your varieties:
+    1. tomato “Early Lantern”: start indoors 6–8 weeks before the last frost and 75 days to harvest from setting out
+    2. tomato “Amber Bell”: start indoors 8–10 weeks before the last frost, 95–100 days to harvest from setting out, and ¼ inch deep (plans and reminders follow this one)
+    [1 follow] [1 remove]
+    [2 remove]
+    ");
     fern.presses("1 follow").await;
     assert_eq!(fern.last().text, "Plans and reminders follow tomato “Early Lantern” now.");
     let bare = fern.asks("when do I sow tomatoes?").await.text;
@@ -112,9 +132,19 @@ async fn in_the_group_a_bare_name_is_everybodys_crop() {
 async fn whether_a_sowing_ripens_counts_from_its_own_day() {
     let world = World::start("2026-06-20T12:00:00Z").await;
     let fern = grower(&world).await;
-    insta::assert_snapshot!(fern.asks("will melons ripen?").await.text, @"");
+    insta::assert_snapshot!(fern.asks("will melons ripen?").await.text, @"
+    Tight: melons may just make it, with 13 days to spare at best.
+    If you sow melons indoors on June 20, count on the first around September 22 to October 2. Your first frost is around October 5; about one autumn in ten freezes by September 20.
+    What would help:
+    • next time an earlier start: sow melons indoors by June 8, 2027
+    • a faster or smaller variety, of at most 78 days from sowing
+    • cover in autumn: medium fleece keeps frost off down to about 28 °F, a heavy frost blanket down to about 25 °F
+    ");
     fern.asks("/sown melons indoors on 2 May").await;
-    insta::assert_snapshot!(fern.asks("will my melons ripen?").await.text, @"");
+    insta::assert_snapshot!(fern.asks("will my melons ripen?").await.text, @"
+    Yes, in time: the first melons around July 21–31.
+    Counted from your sowing indoors on May 2. The season ends around October 5: 66 days to spare at the slow end.
+    ");
     let when = fern.asks("when can I harvest melons?").await.text;
     assert!(when.starts_with("The first melons: around July"), "{when}");
     // A day that is named asks what would be.
