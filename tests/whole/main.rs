@@ -23,3 +23,4 @@ mod seeds;
 mod sowings;
 mod trays;
 mod trouble;
+mod varieties;
