@@ -158,15 +158,16 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     let sentence = desk.tongue.sentences.read(text);
     // "I sowed peas in March, can I sow more?" asks; it does not only tell.
     let asks = |request| request == Request::Sown && text.contains('?');
-    if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
+    if let Some(said) = sentence.filter(|said| !asks(said.request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
-        match request {
+        match said.request {
             // Its own words tell which date is which, so all of it is read.
             Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
             Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
-            _ => run(desk, request, rest),
+            Request::Sown => sowing_talk::sown(desk, said.rest, said.head),
+            request => run(desk, request, said.rest),
         }
         return;
     }
@@ -235,7 +236,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
         Request::Club => club_talk::club(desk, rest),
-        Request::Sown => sowing_talk::sown(desk, rest),
+        Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),

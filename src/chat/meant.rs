@@ -19,6 +19,7 @@ impl Understood {
             unknown_words: Vec::new(),
             kind: None,
             date_given: false,
+            date_trouble: None,
         }
     }
 

@@ -22,15 +22,20 @@ const MOST_AT_ONCE: usize = 50;
 /// Days after which nobody records a sowing any more.
 const LONGEST_AGO_DAYS: i64 = 400;
 
-/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word.
-pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
+/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word. `head` is how the
+/// sentence began, which may name the day: "yesterday I sowed".
+pub(super) fn sown(desk: &mut Desk<'_>, rest: &str, head: &str) {
     if rest.trim().is_empty() {
         desk.expect(Expected::Sown);
         let text = desk.say_key("sown-how-to");
         desk.reply(text);
         return;
     }
-    let told = desk.tongue.understanding.sown_in(rest, desk.today);
+    let understanding = &desk.tongue.understanding;
+    let mut told = understanding.sown_in(rest, desk.today);
+    if told.on == ToldDay::NotSaid {
+        told.on = understanding.sown_in(head, desk.today).on;
+    }
     match sowings_of(desk, &told) {
         Ok(sowings) => record(desk, sowings),
         Err(why) => desk.reply(why),
@@ -42,7 +47,7 @@ pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
     if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
         return false;
     }
-    sown(desk, text);
+    sown(desk, text, "");
     true
 }
 

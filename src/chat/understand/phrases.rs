@@ -6,10 +6,11 @@ use super::Intent;
 use super::compiler::Compiler;
 use super::dates::DatePhrase;
 use super::pattern::Pattern;
-pub(crate) use super::phrase_file::Rest;
-use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing};
+pub(crate) use super::phrase_file::{Figures, Objects, Rest};
+use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing, RawSpelling};
 use super::spelling::slip_of;
-use super::words::Word;
+use super::word_forms::WordForms;
+use super::words::{Word, split};
 use crate::catalogue::{CatalogueError, normalise};
 use crate::planning::{Kind, Step};
 
@@ -38,6 +39,8 @@ pub(crate) struct IntentRule {
     pub is: Intent,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    /// Whether such a question says little by itself and leans on the one before: "and basil?".
+    pub leans: bool,
     pub unless: Vec<Pattern>,
     pub patterns: Vec<Pattern>,
 }
@@ -63,8 +66,13 @@ pub(crate) struct SowingPhrases {
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
     pub not_counts: HashSet<u32>,
+    /// Number words that are no count: "a row of peas".
+    pub articles: HashSet<u32>,
     pub celsius: HashSet<u32>,
     pub fahrenheit: HashSet<u32>,
+    /// The same words, as they may be joined to a number: "18C".
+    pub celsius_endings: Vec<String>,
+    pub fahrenheit_endings: Vec<String>,
 }
 
 /// Names of months and so on, by the number of the word.
@@ -76,6 +84,9 @@ pub(crate) struct Calendar {
     pub numbers: HashMap<u32, u32>,
     pub unclear: HashSet<u32>,
     pub day_endings: Vec<String>,
+    pub figures: Figures,
+    /// Words in figures that look like dates and are none: "24/7".
+    pub not_dates: HashSet<String>,
 }
 
 /// A language's way of asking, compiled from its `phrases.toml`.
@@ -83,6 +94,12 @@ pub(crate) struct Calendar {
 pub struct Phrases {
     ids: HashMap<String, u32>,
     forgiving: Vec<(String, u32)>,
+    pub(crate) forms: WordForms,
+    pub(crate) objects: Objects,
+    /// Words that stand for the crop of the question before: "it".
+    pub(crate) pronouns: HashSet<u32>,
+    /// What is asked by naming only a step, a day or a kind: "what about outdoors?".
+    pub(crate) follow_ups: Vec<Pattern>,
     ordinary: HashSet<String>,
     other_plants: HashSet<String>,
     pub(crate) calendar: Calendar,
@@ -101,6 +118,7 @@ pub struct Phrases {
     pub(crate) places: Pattern,
     pub(crate) links: Pattern,
     pub(crate) asked_after: Vec<Pattern>,
+    pub(crate) asked_before: Vec<Pattern>,
     pub(crate) not_crops: Vec<Vec<String>>,
 }
 
@@ -127,8 +145,10 @@ impl Phrases {
             .map(|word| (word.clone(), of.id(&word)))
             .collect();
         let and = ids_of(&raw.names.and, &mut of);
-        let before_names = ids_of(&raw.names.before, &mut of);
-        let behind_names = ids_of(&raw.names.behind, &mut of);
+        // What compounds join to a name stands beside it once they are taken apart.
+        let RawSpelling { compound_fronts, compound_tails, .. } = &raw.spelling;
+        let before_names = ids_of(&format!("{} {compound_fronts}", raw.names.before), &mut of);
+        let behind_names = ids_of(&format!("{} {compound_tails}", raw.names.behind), &mut of);
         let mut dates = Vec::new();
         for date in &raw.dates {
             let patterns = compile(&date.patterns, &mut of)?;
@@ -148,6 +168,7 @@ impl Phrases {
                 is: rule.is,
                 with_crop: rule.with_crop,
                 without_crop: rule.without_crop,
+                leans: rule.leans,
                 unless: compile(&rule.unless, &mut of)?,
                 patterns: compile(&rule.patterns, &mut of)?,
             });
@@ -168,6 +189,11 @@ impl Phrases {
             places: one("@place", &mut of)?,
             links: one("@link", &mut of)?,
             asked_after: compile(&raw.names.asked_after, &mut of)?,
+            asked_before: compile(&raw.names.asked_before, &mut of)?,
+            forms: WordForms::new(&raw.spelling),
+            objects: raw.objects,
+            pronouns: ids_of(&raw.follow_ups.pronouns, &mut of),
+            follow_ups: compile(&raw.follow_ups.patterns, &mut of)?,
             not_crops,
             inside_names: plain_words(&raw.names.inside).into_iter().collect(),
             forgiving,
@@ -178,11 +204,31 @@ impl Phrases {
         })
     }
 
-    /// Gives the words that the phrases know their numbers.
-    pub(crate) fn recognise(&self, words: &mut [Word]) {
-        for word in words {
-            word.id = self.ids.get(&word.plain).copied();
+    /// The words of the first `characters` of a text, with the numbers of those that the phrases
+    /// know. `is_name` knows the words of names, which are right as they are written.
+    pub(crate) fn words(
+        &self,
+        text: &str,
+        characters: usize,
+        is_name: impl Fn(&str) -> bool,
+    ) -> Vec<Word> {
+        let mut words = self.forms.apart(split(text, characters));
+        for word in &mut words {
+            let known = |plain: &str| self.ids.contains_key(plain) || is_name(plain);
+            if !known(&word.plain)
+                && !self.is_fixed(word)
+                && let Some(folded) = self.forms.folded(&word.plain)
+            {
+                word.plain = folded;
+            }
+            self.number(word);
         }
+        words
+    }
+
+    /// Gives a word its number, where the phrases know it.
+    pub(crate) fn number(&self, word: &mut Word) {
+        word.id = self.ids.get(&word.plain).copied();
     }
 
     /// The number of the one forgiving phrase word that `word` is a slip of.
@@ -254,6 +300,8 @@ fn calendar(raw: &RawCalendar, of: &mut Compiler) -> Calendar {
             .collect(),
         unclear: ids_of(&raw.unclear, of),
         day_endings: plain_words(&raw.day_endings),
+        figures: raw.figures,
+        not_dates: raw.not_dates.split_whitespace().map(str::to_owned).collect(),
     }
 }
 
@@ -274,6 +322,9 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         not_up: compile(&raw.not_up, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
+        articles: ids_of(&raw.articles, of),
+        celsius_endings: plain_words(&raw.celsius),
+        fahrenheit_endings: plain_words(&raw.fahrenheit),
         celsius: ids_of(&raw.celsius, of),
         fahrenheit: ids_of(&raw.fahrenheit, of),
     })

@@ -124,6 +124,8 @@ impl Understanding {
     fn told_dates(&self, words: &[Word], roles: &[Role]) -> Vec<DateFound> {
         let free = |at: usize| roles.get(at) == Some(&Role::Other);
         let mut dates = self.phrases.dates_in(words, free);
+        // "4/3" is left to be asked about.
+        dates.retain(|date| date.when != When::Unclear);
         for (at, word) in words.iter().enumerate() {
             let month_day = word.plain.len() == 5 && word.plain.contains('-');
             if month_day && free(at) {
@@ -168,24 +170,23 @@ impl Understanding {
             };
             // "degrees" may stand between the number and its scale.
             let behind = || words.iter().skip(at + 1).take(2);
-            let joined_to = |scale: &str| {
-                let number = word.plain.strip_suffix(scale)?;
-                number.parse::<i64>().ok()
+            let joined_to = |scales: &[String]| {
+                let mut numbers = scales.iter().filter_map(|scale| word.plain.strip_suffix(scale));
+                numbers.find_map(|number| number.parse::<i64>().ok())
             };
             let number = word.plain.parse::<i64>().ok();
             let celsius = number.filter(|_| behind().any(|next| unit_of(next, &phrases.celsius)));
             let fahrenheit =
                 number.filter(|_| behind().any(|next| unit_of(next, &phrases.fahrenheit)));
-            let celsius = celsius.or_else(|| joined_to("c"));
-            let fahrenheit = fahrenheit.or_else(|| joined_to("f"));
+            let celsius = celsius.or_else(|| joined_to(&phrases.celsius_endings));
+            let fahrenheit = fahrenheit.or_else(|| joined_to(&phrases.fahrenheit_endings));
             if let Some(degrees) = celsius.or(fahrenheit.map(to_celsius)) {
                 room_c = Some(degrees);
                 mark(roles, at, at + 1, Role::Measure);
                 continue;
             }
             let in_words = word.id.and_then(|id| self.phrases.calendar.numbers.get(&id).copied());
-            // "A" is no count: "a row of peas".
-            let in_words = in_words.filter(|_| word.plain.chars().count() > 2);
+            let in_words = in_words.filter(|_| !unit_of(word, &phrases.articles));
             let counts = words.get(at + 1).is_none_or(|next| !unit_of(next, &phrases.not_counts));
             let role = if !word.plain.is_empty() && word.plain.bytes().all(|b| b.is_ascii_digit()) {
                 Role::Count(word.plain.parse().unwrap_or(u32::MAX))

@@ -7,7 +7,7 @@ use serde::Deserialize;
 use super::*;
 
 /// The tests share one understanding: building it takes a while in a debug build.
-fn english() -> &'static Understanding {
+pub(super) fn english() -> &'static Understanding {
     static ENGLISH: std::sync::OnceLock<Understanding> = std::sync::OnceLock::new();
     ENGLISH.get_or_init(|| {
         let catalogue = Catalogue::embedded().expect("the catalogue");

@@ -16,6 +16,11 @@ pub(crate) fn mark_unknown_names(line: &mut ItemLine, phrases: &Phrases) {
         places.extend(phrases.asked_after.iter().filter_map(|lead| lead.shortest(line, at)));
         places.extend(after_a_crop(line, at, phrases));
     }
+    for at in 0..line.items.len() {
+        if phrases.asked_before.iter().any(|verb| verb.shortest(line, at).is_some()) {
+            places.extend(before_a_verb(line, at, phrases));
+        }
+    }
     places.sort_unstable();
     places.dedup();
     let mut unknown: Vec<(usize, usize)> = Vec::new();
@@ -36,6 +41,16 @@ pub(crate) fn mark_unknown_names(line: &mut ItemLine, phrases: &Phrases) {
         unknown.extend(all_that_was_written(line, phrases));
     }
     merge(line, &unknown);
+}
+
+/// The place of the strange words that end before a verb at `end`: "kann ich Quinoa säen".
+fn before_a_verb(line: &ItemLine, end: usize, phrases: &Phrases) -> Option<usize> {
+    let strange = |at: usize| {
+        let word = line.plain_word(at)?;
+        (phrases.is_strange(word) && word.pause == Pause::None).then_some(at)
+    };
+    let within = (end.saturating_sub(LONGEST)..end).rev();
+    within.map_while(strange).last()
 }
 
 /// The item after a crop and a comma or "and".
