@@ -26,6 +26,8 @@ mod words;
 #[cfg(test)]
 mod other_language_tests;
 #[cfg(test)]
+mod question_tests;
+#[cfg(test)]
 mod tests;
 
 use chrono::NaiveDate;

@@ -79,6 +79,7 @@ pub(super) struct RawClass {
 #[derive(Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub(super) struct RawSpelling {
+    pub stands_for: HashMap<String, String>,
     pub fold: Vec<(String, String)>,
     pub elisions: String,
     pub compound_fronts: String,

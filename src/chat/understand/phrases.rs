@@ -212,7 +212,7 @@ impl Phrases {
         characters: usize,
         is_name: impl Fn(&str) -> bool,
     ) -> Vec<Word> {
-        let mut words = self.forms.apart(split(text, characters));
+        let mut words = self.forms.written_out(self.forms.apart(split(text, characters)));
         for word in &mut words {
             let known = |plain: &str| self.ids.contains_key(plain) || is_name(plain);
             if !known(&word.plain)

@@ -1,12 +1,15 @@
 //! How a language writes its words: elisions, letters for other letters, and compounds.
 
+use std::collections::HashMap;
+
 use super::phrase_file::RawSpelling;
-use super::words::{APOSTROPHES, Word};
+use super::words::{APOSTROPHES, Pause, Word};
 use crate::catalogue::normalise;
 
 /// A language's ways of writing, from `[spelling]` of its `phrases.toml`.
 #[derive(Debug, Default)]
 pub(crate) struct WordForms {
+    stands_for: HashMap<String, Vec<String>>,
     fold: Vec<(String, String)>,
     elisions: Vec<String>,
     fronts: Vec<String>,
@@ -17,11 +20,18 @@ pub(crate) struct WordForms {
 impl WordForms {
     /// The ways of writing that a phrase list states.
     pub(super) fn new(raw: &RawSpelling) -> Self {
-        let list = |text: &str| normalise(text).split_whitespace().map(str::to_owned).collect();
-        let mut tails: Vec<String> = list(&raw.compound_tails);
+        let list = |text: &str| -> Vec<String> {
+            normalise(text).split_whitespace().map(str::to_owned).collect()
+        };
+        let mut tails = list(&raw.compound_tails);
         // "jungpflanzen" says more than "pflanzen".
         tails.sort_by_key(|tail| std::cmp::Reverse(tail.len()));
         Self {
+            stands_for: raw
+                .stands_for
+                .iter()
+                .map(|(short, long)| (normalise(short), list(long)))
+                .collect(),
             fold: raw.fold.clone(),
             elisions: list(&raw.elisions),
             fronts: list(&raw.compound_fronts),
@@ -45,6 +55,24 @@ impl WordForms {
             apart.push(word);
         }
         apart
+    }
+
+    /// The words with short forms written out: "wot" is "what", "cani" is "can i".
+    pub fn written_out(&self, words: Vec<Word>) -> Vec<Word> {
+        let mut out = Vec::with_capacity(words.len());
+        for word in words {
+            let Some((last, before)) =
+                self.stands_for.get(&word.plain).and_then(|long| long.split_last())
+            else {
+                out.push(word);
+                continue;
+            };
+            for plain in before {
+                out.push(Word { plain: plain.clone(), pause: Pause::None, ..word.clone() });
+            }
+            out.push(Word { plain: last.clone(), ..word });
+        }
+        out
     }
 
     fn elision(&self, word: &Word) -> Option<(String, String)> {
@@ -87,6 +115,7 @@ mod tests {
 
     fn forms() -> WordForms {
         WordForms::new(&RawSpelling {
+            stands_for: HashMap::from([("cani".into(), "can i".into())]),
             fold: vec![("ue".into(), "u".into())],
             elisions: "l d qu".into(),
             compound_fronts: "freiland".into(),
@@ -115,6 +144,14 @@ mod tests {
         );
         let written: Vec<&str> = words.iter().map(|word| word.written.as_str()).collect();
         assert_eq!(written, ["qu", "est", "ce", "que", "l", "ail", "d", "aujourd'hui"]);
+    }
+
+    #[test]
+    fn short_forms_are_written_out() {
+        let words = forms().written_out(split("Cani, or", 400));
+        let plain: Vec<(&str, Pause)> =
+            words.iter().map(|word| (word.plain.as_str(), word.pause)).collect();
+        assert_eq!(plain, [("can", Pause::None), ("i", Pause::Clause), ("or", Pause::None)]);
     }
 
     #[test]

@@ -1,0 +1,160 @@
+//! The lists of questions in `tests/questions`, each held to what a person means by it.
+
+use std::collections::HashSet;
+
+use serde::Deserialize;
+
+use super::tests::english;
+use super::*;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct List {
+    today: String,
+    questions: Vec<Question>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Question {
+    ask: String,
+    is: Intent,
+    #[serde(default)]
+    crops: Vec<CropId>,
+    step: Option<Step>,
+    kind: Option<Kind>,
+    on: Option<String>,
+    not_a_day: Option<String>,
+    #[serde(default)]
+    unsure: Vec<String>,
+    #[serde(default)]
+    unknown: Vec<Unknown>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Unknown {
+    written: String,
+    /// Left out where only the word is held to.
+    near: Option<Vec<CropId>>,
+}
+
+impl Question {
+    /// What was read otherwise than it was meant; nothing where all is right.
+    fn mistakes(&self, got: &Understood, today: NaiveDate) -> Vec<String> {
+        let mut mistakes = Vec::new();
+        let mut compare = |what: &str, got: String, want: String| {
+            if got != want {
+                mistakes.push(format!("{what} is {got}, not {want}"));
+            }
+        };
+        compare("intent", format!("{:?}", got.intent), format!("{:?}", self.is));
+        let unknown: Vec<&str> =
+            got.unknown_words.iter().map(|name| name.written.as_str()).collect();
+        let wanted: Vec<&str> = self.unknown.iter().map(|name| name.written.as_str()).collect();
+        compare("unknown", format!("{unknown:?}"), format!("{wanted:?}"));
+        for (got, wanted) in got.unknown_words.iter().zip(&self.unknown) {
+            if let Some(near) = &wanted.near {
+                compare("near", format!("{:?}", got.near), format!("{near:?}"));
+            }
+        }
+        if self.is == Intent::Unknown {
+            return mistakes;
+        }
+        compare("crops", format!("{:?}", got.crops), format!("{:?}", self.crops));
+        compare("step", format!("{:?}", got.step), format!("{:?}", self.step));
+        compare("kind", format!("{:?}", got.kind), format!("{:?}", self.kind));
+        let day = self.on.as_deref().unwrap_or("none");
+        let got_day = if got.date_given { got.on.to_string() } else { "none".to_owned() };
+        compare("day", got_day, day.to_owned());
+        if self.on.is_none() {
+            compare("day without a date", got.on.to_string(), today.to_string());
+        }
+        let trouble = got.date_trouble.as_ref().map(|trouble| match trouble {
+            DateTrouble::Impossible(written) | DateTrouble::Unclear(written) => written.clone(),
+        });
+        compare("no day", format!("{trouble:?}"), format!("{:?}", self.not_a_day));
+        let unsure: Vec<&str> = got.ambiguous.iter().map(|word| word.word.as_str()).collect();
+        compare("unsure", format!("{unsure:?}"), format!("{:?}", self.unsure));
+        mistakes
+    }
+
+    /// Whether advice would be given about a crop that was not named.
+    fn wrong_crop(&self, got: &Understood) -> bool {
+        let advises = !matches!(got.intent, Intent::Unknown | Intent::Help);
+        let named = |crop| self.is != Intent::Unknown && self.crops.contains(crop);
+        advises && got.crops.iter().any(|crop| !named(crop))
+    }
+}
+
+/// Holds a list to 97 in a hundred and to no wrong crop, and tells the figure.
+#[allow(clippy::print_stdout, reason = "the figure is what the test is for")]
+fn hold(name: &str, text: &str, at_least: usize) {
+    let list: List = toml::from_str(text).expect("the questions");
+    let today: NaiveDate = list.today.parse().expect("a date");
+    let asked: HashSet<&str> = list.questions.iter().map(|q| q.ask.as_str()).collect();
+    assert_eq!(asked.len(), list.questions.len(), "{name}: a question stands there twice");
+    assert!(asked.len() >= at_least, "{name}: only {} questions", asked.len());
+    let mut wrong = Vec::new();
+    let mut wrong_crops = Vec::new();
+    for question in &list.questions {
+        let got = english().understand(&question.ask, today);
+        let mistakes = question.mistakes(&got, today);
+        if !mistakes.is_empty() {
+            wrong.push(format!("{:?}: {}", question.ask, mistakes.join("; ")));
+        }
+        if question.wrong_crop(&got) {
+            wrong_crops.push(&question.ask);
+        }
+    }
+    let right = asked.len() - wrong.len();
+    println!("{name}: {right} of {} questions understood", asked.len());
+    println!("{}", wrong.join("\n"));
+    assert!(wrong_crops.is_empty(), "{name}: advice about a crop not named: {wrong_crops:?}");
+    assert!(right * 100 >= asked.len() * 97, "{name}: {right} of {}", asked.len());
+}
+
+#[test]
+fn english_questions_are_understood() {
+    hold("en", include_str!("../../../tests/questions/en.toml"), 150);
+}
+
+#[test]
+fn debug_one() {
+    for q in std::env::var("Q").unwrap_or_default().split('|') {
+        let u = english();
+        let words = u.words(q, 400);
+        let mentions = u.names.mentions(&words, &u.phrases);
+        let stretches: Vec<Item> = u
+            .phrases
+            .dates_in(&words, |_| true)
+            .iter()
+            .map(|d| Item { sort: Sort::Date, from: d.from, to: d.to })
+            .chain(mentions.iter().map(|m| Item { sort: sort(&m.named), from: m.from, to: m.to }))
+            .collect();
+        let mut s = stretches;
+        s.sort_by_key(|i| i.from);
+        let mut line = ItemLine::new(&words, &s);
+        unknown::mark_unknown_names(&mut line, &u.phrases);
+        line.join_lists(&u.phrases);
+        let rule = intent::rule(&line, &u.phrases);
+        println!(
+            "{q}: {:?}",
+            rule.map(|r| (
+                r.is,
+                r.with_crop,
+                r.leans,
+                r.patterns
+                    .iter()
+                    .position(|p| (0..line.items.len()).any(|at| p.shortest(&line, at).is_some()))
+            ))
+        );
+        println!(
+            "   {:?}",
+            line.items
+                .iter()
+                .map(|i| (i.sort, words[i.from].plain.as_str(), words[i.from].id.is_some()))
+                .collect::<Vec<_>>()
+        );
+    }
+}
