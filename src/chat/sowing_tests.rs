@@ -44,7 +44,13 @@ fn facts() -> Facts {
         next_change: 5,
         last_change: None,
         expected: None,
+        subject: None,
     }
+}
+
+/// Whether nothing is kept but what was asked.
+fn only_asks(outcome: &Outcome) -> bool {
+    outcome.changes.iter().all(|change| matches!(change, Change::Asked(_)))
 }
 
 fn basil(id: i64, on: &str) -> Sowing {
@@ -153,7 +159,7 @@ fn sowings_are_recorded_in_every_wording() {
     assert_eq!(recorded(&two).len(), 2);
     // A question about a sowing is a question.
     let asked = says(&facts(), "I sowed peas in March, can I sow more?");
-    assert!(asked.changes.is_empty(), "{:?}", asked.changes);
+    assert!(only_asks(&asked), "{:?}", asked.changes);
 }
 
 #[test]
@@ -277,7 +283,7 @@ fn what_came_up_is_told_by_button_and_in_words() {
     let undone = changes(&presses(&facts, &Press::Job(key, JobAnswer::Undo)));
     assert!(undone.contains(&Change::KeepSowing(basil(3, "2026-04-10"))), "{undone:?}");
     // A question changes nothing.
-    assert!(says(&facts, "when will basil come up?").changes.is_empty());
+    assert!(only_asks(&says(&facts, "when will basil come up?")));
 }
 
 #[test]

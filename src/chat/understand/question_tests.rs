@@ -120,41 +120,6 @@ fn english_questions_are_understood() {
 }
 
 #[test]
-fn debug_one() {
-    for q in std::env::var("Q").unwrap_or_default().split('|') {
-        let u = english();
-        let words = u.words(q, 400);
-        let mentions = u.names.mentions(&words, &u.phrases);
-        let stretches: Vec<Item> = u
-            .phrases
-            .dates_in(&words, |_| true)
-            .iter()
-            .map(|d| Item { sort: Sort::Date, from: d.from, to: d.to })
-            .chain(mentions.iter().map(|m| Item { sort: sort(&m.named), from: m.from, to: m.to }))
-            .collect();
-        let mut s = stretches;
-        s.sort_by_key(|i| i.from);
-        let mut line = ItemLine::new(&words, &s);
-        unknown::mark_unknown_names(&mut line, &u.phrases);
-        line.join_lists(&u.phrases);
-        let rule = intent::rule(&line, &u.phrases);
-        println!(
-            "{q}: {:?}",
-            rule.map(|r| (
-                r.is,
-                r.with_crop,
-                r.leans,
-                r.patterns
-                    .iter()
-                    .position(|p| (0..line.items.len()).any(|at| p.shortest(&line, at).is_some()))
-            ))
-        );
-        println!(
-            "   {:?}",
-            line.items
-                .iter()
-                .map(|i| (i.sort, words[i.from].plain.as_str(), words[i.from].id.is_some()))
-                .collect::<Vec<_>>()
-        );
-    }
+fn english_questions_that_were_set_aside_are_understood() {
+    hold("en, set aside", include_str!("../../../tests/questions/en_set_aside.toml"), 150);
 }
