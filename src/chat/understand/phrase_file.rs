@@ -104,6 +104,8 @@ pub(super) struct RawNames {
     pub behind: String,
     pub other_plants: String,
     pub inside: String,
+    #[serde(default)]
+    pub never_ending: String,
     pub asked_after: Vec<String>,
     #[serde(default)]
     pub asked_before: Vec<String>,

@@ -115,6 +115,7 @@ pub struct Phrases {
     pub(crate) behind_names: HashSet<u32>,
     pub(crate) bare: HashSet<u32>,
     inside_names: HashSet<String>,
+    never_ending: Vec<String>,
     pub(crate) places: Pattern,
     pub(crate) links: Pattern,
     pub(crate) asked_after: Vec<Pattern>,
@@ -196,6 +197,7 @@ impl Phrases {
             follow_ups: compile(&raw.follow_ups.patterns, &mut of)?,
             not_crops,
             inside_names: plain_words(&raw.names.inside).into_iter().collect(),
+            never_ending: plain_words(&raw.names.never_ending),
             forgiving,
             other_plants: plain_words(&raw.names.other_plants).into_iter().collect(),
             ordinary: plain_words(&raw.ordinary_words).into_iter().collect(),
@@ -254,6 +256,12 @@ impl Phrases {
     /// Whether `word` may stand inside an unknown name, though not begin one: "fruit", "flower".
     pub(crate) fn may_continue_a_name(&self, word: &Word) -> bool {
         self.inside_names.contains(&word.plain)
+    }
+
+    /// Whether `word` may be the name of something that the catalogue does not hold.
+    pub(crate) fn may_be_a_name(&self, word: &Word) -> bool {
+        let never = |ending: &String| word.plain.ends_with(ending.as_str());
+        self.is_strange(word) && !self.never_ending.iter().any(never)
     }
 
     /// Whether `word` is neither a phrase word nor an ordinary one nor a number.
