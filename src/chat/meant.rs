@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 use crate::planning::CropId;
 
-use super::understand::{Intent, Understood};
+use super::understand::{Intent, Quantities, Understood};
 
 impl Understood {
     /// The question whether a crop can be started on a day.
@@ -20,6 +20,7 @@ impl Understood {
             kind: None,
             date_given: false,
             date_trouble: None,
+            quantities: Quantities::default(),
         }
     }
 

@@ -2,6 +2,9 @@
 
 use serde::Deserialize;
 
+use super::hold_words::{HoldWords, RawHold};
+use super::month_words::{RawSeasons, SeasonWords};
+use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -23,12 +26,18 @@ pub enum Request {
     MyCrops,
     /// What can be done now.
     Now,
+    /// Which seedlings share a tray.
+    Trays,
     /// A question.
     Ask,
     /// Time zone.
     Zone,
     /// Reminder time.
     Hour,
+    /// Wait out a cold spell.
+    Hold,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
     /// The coordinator's page.
     Club,
     /// A sowing that was made.
@@ -54,9 +63,12 @@ impl Request {
             "drop" => Self::Drop,
             "mycrops" => Self::MyCrops,
             "now" => Self::Now,
+            "trays" => Self::Trays,
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "hold" => Self::Hold,
+            "place" => Self::Place,
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
@@ -76,6 +88,9 @@ struct Openings {
     latitude: Sides,
     #[serde(default)]
     fold: Vec<(String, String)>,
+    places: RawPlaces,
+    hold: RawHold,
+    seasons: RawSeasons,
 }
 
 /// The words behind a latitude.
@@ -92,9 +107,11 @@ struct Lists {
     grow: Vec<String>,
     drop: Vec<String>,
     my_crops: Vec<String>,
+    trays: Vec<String>,
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    hold: Vec<String>,
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
@@ -129,6 +146,12 @@ pub struct Sentences {
     north: Vec<String>,
     south: Vec<String>,
     fold: Vec<(String, String)>,
+    /// How places and covers are told.
+    pub places: PlaceWords,
+    /// How hot and wet months are told.
+    pub seasons: SeasonWords,
+    /// How long a hold is.
+    pub hold: HoldWords,
 }
 
 impl Sentences {
@@ -144,9 +167,11 @@ impl Sentences {
             (lists.grow, Request::Grow),
             (lists.drop, Request::Drop),
             (lists.my_crops, Request::MyCrops),
+            (lists.trays, Request::Trays),
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
@@ -175,6 +200,9 @@ impl Sentences {
             north: list(&read.latitude.north),
             south: list(&read.latitude.south),
             fold: read.fold.clone(),
+            places: PlaceWords::new(read.places),
+            seasons: SeasonWords::new(&read.seasons),
+            hold: HoldWords::new(&read.hold),
         })
     }
 
@@ -296,26 +324,23 @@ mod tests {
 
     #[test]
     fn verbs_in_two_parts_and_letters_for_umlauts() {
-        let german = r#"
-            everything = ["alles"]
-            fold = [["ae", "a"], ["oe", "o"], ["ue", "u"]]
-            [latitude]
-            north = ["nord"]
-            south = ["süd"]
-            [sentences]
+        let english = include_str!("../../locales/en/sentences.toml");
+        let mut german: toml::Table = english.parse().expect("the sentences");
+        let fold: toml::Table =
+            r#"fold = [["ae", "a"], ["oe", "o"], ["ue", "u"]]"#.parse().expect("fold");
+        german.extend(fold);
+        let lists: toml::Table = r#"
             grow = ["ich baue .. an", "ich habe"]
             drop = ["ich baue kein .. mehr an"]
-            my_crops = ["meine liste"]
-            frost = ["mein letzter frost"]
-            zone = ["ich wohne in"]
-            hour = ["erinnere mich um"]
-            settings = ["einstellungen"]
             sown = ["ich habe .. gesät", "gestern habe ich .. gesät"]
-            sowings = ["meine aussaaten"]
             undo = ["rückgängig"]
-            latitude = ["breitengrad"]
-        "#;
-        let german = Sentences::new(german).expect("the sentences");
+        "#
+        .parse()
+        .expect("lists");
+        german["sentences"].as_table_mut().expect("a table").extend(lists);
+        german["latitude"]["south"] = toml::Value::from(vec!["süd"]);
+        let german = toml::to_string(&german).expect("TOML");
+        let german = Sentences::new(&german).expect("the sentences");
         for (text, request, rest) in [
             ("Ich baue Gurken und Tomaten an.", Request::Grow, "Gurken und Tomaten"),
             ("ich baue kein Basilikum mehr an", Request::Drop, "Basilikum"),

@@ -3,11 +3,17 @@
 use super::line::{ItemLine, Sort};
 use super::pattern::{Line, Pattern, matches_anywhere};
 use super::phrases::{IntentRule, Objects, Phrases, Rest};
+use super::quantities::Quantities;
 use crate::planning::{Kind, Step};
 
 /// The first rule that holds, which tells what is asked.
-pub(crate) fn rule<'a>(line: &ItemLine, phrases: &'a Phrases) -> Option<&'a IntentRule> {
-    phrases.intents.iter().find(|rule| holds(rule, line, phrases))
+pub(crate) fn rule<'a>(
+    line: &ItemLine,
+    phrases: &'a Phrases,
+    quantities: &Quantities,
+) -> Option<&'a IntentRule> {
+    let given = |rule: &&IntentRule| rule.needs.is_none_or(|needed| quantities.give(needed));
+    phrases.intents.iter().filter(given).find(|rule| holds(rule, line, phrases))
 }
 
 fn holds(rule: &IntentRule, line: &ItemLine, phrases: &Phrases) -> bool {

@@ -10,12 +10,14 @@
 mod compiler;
 mod crops;
 mod dates;
+mod figure_line;
 mod intent;
 mod line;
 mod list;
 mod pattern;
 mod phrase_file;
 mod phrases;
+mod quantities;
 mod sown;
 mod spelling;
 mod subject;
@@ -48,6 +50,7 @@ pub use sown::{CameUp, SownText, ToldDay};
 pub use subject::Subject;
 
 pub use phrases::{Phrases, PhrasesError};
+pub use quantities::{Figure, Quantities, Scale, SeedAge, Temperature};
 
 /// How many characters of a question are read; what stands behind them is not looked at.
 pub const QUESTION_CHARACTERS: usize = 400;
@@ -69,6 +72,14 @@ pub enum Intent {
     How,
     /// Whether or when it gives a harvest.
     WillItRipen,
+    /// How many seeds to sow for so many plants.
+    HowMany,
+    /// What a measured soil temperature allows to sow.
+    SoilTemperature,
+    /// What a germination test at home says of the seed.
+    GerminationTest,
+    /// How long seed takes to come up at a temperature.
+    DaysToEmerge,
     /// What the bot can do; also a bare greeting.
     Help,
     /// Anything else. The crops that were named are kept.
@@ -111,6 +122,8 @@ pub struct Understood {
     pub date_given: bool,
     /// A day that was named and cannot be reckoned with.
     pub date_trouble: Option<DateTrouble>,
+    /// The quantities it gives: plants wanted, temperature, seed age and so on.
+    pub quantities: Quantities,
 }
 
 /// Why a day that was named cannot be reckoned with, with the day as it was written.
@@ -222,7 +235,12 @@ impl Understanding {
                 word.id = Some(id);
             }
         }
-        let dates = self.phrases.dates_in(&words, |at| named.get(at) == Some(&false));
+        let mut dates = self.phrases.dates_in(&words, |at| named.get(at) == Some(&false));
+        let quantities = self.phrases.quantities_in(text);
+        if quantities.sprouted.is_some() {
+            // "9/25 sprouted" is no day.
+            dates.retain(|date| words.get(date.from).is_none_or(|word| !word.plain.contains('/')));
+        }
         let mut stretches: Vec<Item> = dates
             .iter()
             .map(|date| Item { sort: Sort::Date, from: date.from, to: date.to })
@@ -256,7 +274,7 @@ impl Understanding {
         }
         line.join_lists(&self.phrases);
         let (date, date_trouble) = self.day_meant(&dates, &words, today);
-        let rule = intent::rule(&line, &self.phrases);
+        let rule = intent::rule(&line, &self.phrases, &quantities);
         let mut understood = Understood {
             intent: rule.map_or(Intent::Unknown, |rule| rule.is),
             step: intent::step(&line, &self.phrases),
@@ -264,6 +282,7 @@ impl Understanding {
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
             date_trouble,
+            quantities,
             crops: list.found,
             ambiguous: list.ambiguous,
             unknown_words: list.unknown,
@@ -326,10 +345,7 @@ impl Phrases {
         let counted = |at: usize| {
             let word = words.get(at).and_then(|word| word.id);
             word.is_some_and(|id| {
-                self.sowing.not_counts.contains(&id)
-                    || self.sowing.celsius.contains(&id)
-                    || self.sowing.fahrenheit.contains(&id)
-                    || self.calendar.units.contains_key(&id)
+                self.sowing.not_counts.contains(&id) || self.calendar.units.contains_key(&id)
             })
         };
         // "1/2 inch" and "18.5 degrees" are no days.

@@ -144,9 +144,14 @@ came_up = ["aufgegangen"]
 not_up = ["nichts .. aufgegangen"]
 unless = ["wann"]
 articles = "ein eine einen"
-not_counts = "reihe reihen"
-celsius = "c grad"
-fahrenheit = "f"
+not_counts = "reihe reihen grad c"
+
+[figures.numbers]
+zwei = 2
+
+[[figures.quantities]]
+read_as = "celsius"
+patterns = ["{figure} [degrees] (c|grad)"]
 "#;
 
 fn german() -> &'static Understanding {
@@ -243,15 +248,16 @@ fn dates_in_their_own_order() {
 #[test]
 fn sowings_and_what_follows() {
     let today = day("2026-04-22");
+    let degrees = |told: &SownText| told.warmth.map(|warmth| warmth.degrees.value());
     let told = german().sown_in("zwei Gurken und 12 Tomaten vor drei Tagen bei 18 Grad", today);
     let counts: Vec<(&str, Option<u32>)> =
         told.crops.iter().map(|(id, count)| (id.as_str(), *count)).collect();
     assert_eq!(counts, [("cucumber", Some(2)), ("tomato", Some(12))]);
     assert_eq!(told.on, ToldDay::On(day("2026-04-19")));
-    assert_eq!(told.room_c, Some(18));
+    assert_eq!(degrees(&told), Some(18.0));
     let told = german().sown_in("eine Gurke, 3 Reihen Tomaten bei 20c", today);
     assert_eq!(told.crops.iter().map(|(_, count)| *count).collect::<Vec<_>>(), [None, None]);
-    assert_eq!(told.room_c, Some(20));
+    assert_eq!(degrees(&told), Some(20.0));
     assert_eq!(german().came_up_in("Nichts ist aufgegangen"), Some(CameUp::No));
 
     let first = Subject::of(&understood("Wann soll ich Gurken säen?"));

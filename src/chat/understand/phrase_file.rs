@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use super::Intent;
 use super::dates::Reading;
+use super::quantities::{Needed, QuantityReading};
 use crate::planning::{Kind, Step};
 
 /// What the words of a question besides a rule's pattern may be.
@@ -67,6 +68,7 @@ pub(super) struct RawPhrases {
     pub intents: Vec<RawIntent>,
     pub frost: RawFrost,
     pub sowing: RawSowing,
+    pub figures: RawFigures,
 }
 
 #[derive(Deserialize)]
@@ -154,10 +156,26 @@ pub(super) struct RawIntent {
     pub is: Intent,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    /// The quantity that the question must give.
+    pub needs: Option<Needed>,
     #[serde(default)]
     pub leans: bool,
     #[serde(default)]
     pub unless: Vec<String>,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawFigures {
+    pub numbers: HashMap<String, u32>,
+    pub quantities: Vec<RawQuantity>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawQuantity {
+    pub read_as: QuantityReading,
     pub patterns: Vec<String>,
 }
 
@@ -180,6 +198,4 @@ pub(super) struct RawSowing {
     pub unless: Vec<String>,
     pub not_counts: String,
     pub articles: String,
-    pub celsius: String,
-    pub fahrenheit: String,
 }

@@ -7,7 +7,10 @@ use super::compiler::Compiler;
 use super::dates::DatePhrase;
 use super::pattern::Pattern;
 pub(crate) use super::phrase_file::{Figures, Objects, Rest};
-use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing, RawSpelling};
+use super::phrase_file::{
+    RawCalendar, RawClass, RawFigures, RawFrost, RawPhrases, RawSowing, RawSpelling,
+};
+use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
 use super::spelling::slip_of;
 use super::word_forms::WordForms;
 use super::words::{Word, split};
@@ -41,6 +44,7 @@ pub(crate) struct IntentRule {
     pub without_crop: Rest,
     /// Whether such a question says little by itself and leans on the one before: "and basil?".
     pub leans: bool,
+    pub needs: Option<Needed>,
     pub unless: Vec<Pattern>,
     pub patterns: Vec<Pattern>,
 }
@@ -68,11 +72,6 @@ pub(crate) struct SowingPhrases {
     pub not_counts: HashSet<u32>,
     /// Number words that are no count: "a row of peas".
     pub articles: HashSet<u32>,
-    pub celsius: HashSet<u32>,
-    pub fahrenheit: HashSet<u32>,
-    /// The same words, as they may be joined to a number: "18C".
-    pub celsius_endings: Vec<String>,
-    pub fahrenheit_endings: Vec<String>,
 }
 
 /// Names of months and so on, by the number of the word.
@@ -109,6 +108,7 @@ pub struct Phrases {
     pub(crate) intents: Vec<IntentRule>,
     pub(crate) frost: FrostPhrases,
     pub(crate) sowing: SowingPhrases,
+    pub(crate) figures: FigurePhrases,
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
@@ -139,6 +139,7 @@ impl Phrases {
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
         let sowing = sowing(&raw.sowing, &mut of)?;
+        let figures = figures(&raw.figures, &mut of)?;
         ids_of(&raw.small_words, &mut of);
         let bare = ids_of(&raw.bare_words, &mut of);
         let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
@@ -170,6 +171,7 @@ impl Phrases {
                 with_crop: rule.with_crop,
                 without_crop: rule.without_crop,
                 leans: rule.leans,
+                needs: rule.needs,
                 unless: compile(&rule.unless, &mut of)?,
                 patterns: compile(&rule.patterns, &mut of)?,
             });
@@ -183,6 +185,7 @@ impl Phrases {
             intents,
             frost,
             sowing,
+            figures,
             and,
             before_names,
             behind_names,
@@ -331,9 +334,16 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
         articles: ids_of(&raw.articles, of),
-        celsius_endings: plain_words(&raw.celsius),
-        fahrenheit_endings: plain_words(&raw.fahrenheit),
-        celsius: ids_of(&raw.celsius, of),
-        fahrenheit: ids_of(&raw.fahrenheit, of),
     })
+}
+
+fn figures(raw: &RawFigures, of: &mut Compiler) -> Result<FigurePhrases, PhrasesError> {
+    let numbers = raw.numbers.iter();
+    let numbers = numbers.map(|(word, value)| (of.id(&normalise(word)), *value)).collect();
+    let mut quantities = Vec::new();
+    for quantity in &raw.quantities {
+        let patterns = compile(&quantity.patterns, of)?;
+        quantities.push(QuantityPhrase { reading: quantity.read_as, patterns });
+    }
+    Ok(FigurePhrases { numbers, quantities })
 }

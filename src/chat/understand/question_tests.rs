@@ -29,6 +29,8 @@ struct Question {
     unsure: Vec<String>,
     #[serde(default)]
     unknown: Vec<Unknown>,
+    /// What its figures come to; held only where it stands.
+    gives: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -58,6 +60,9 @@ impl Question {
                 compare("near", format!("{:?}", got.near), format!("{near:?}"));
             }
         }
+        if let Some(gives) = &self.gives {
+            compare("quantities", in_short(&got.quantities), gives.clone());
+        }
         if self.is == Intent::Unknown {
             return mistakes;
         }
@@ -85,6 +90,31 @@ impl Question {
         let named = |crop| self.is != Intent::Unknown && self.crops.contains(crop);
         advises && got.crops.iter().any(|crop| !named(crop))
     }
+}
+
+/// The quantities of a question in a line: "12 plants, 3 years".
+fn in_short(quantities: &Quantities) -> String {
+    let number = |figure: Figure| figure.value().to_string();
+    let temperature = quantities.temperature.map(|temperature| {
+        let scale = match temperature.scale {
+            Some(Scale::Celsius) => "C",
+            Some(Scale::Fahrenheit) => "F",
+            None => "degrees",
+        };
+        format!("{} {scale}", number(temperature.degrees))
+    });
+    let parts = [
+        temperature,
+        quantities.plants.map(|figure| format!("{} plants", number(figure))),
+        quantities.seed_age.map(|age| match age {
+            SeedAge::Years(years) => format!("{} years", number(years)),
+            SeedAge::From(year) => format!("from {year}"),
+        }),
+        quantities.percent.map(|figure| format!("{} percent", number(figure))),
+        quantities.sprouted.map(|(part, whole)| format!("{} of {}", number(part), number(whole))),
+        quantities.per_cell.map(|figure| format!("{} a cell", number(figure))),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 /// Holds a list to 97 in a hundred and to no wrong crop, and tells the figure.

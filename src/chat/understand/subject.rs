@@ -31,9 +31,17 @@ impl Subject {
     /// What was asked, where a later question can lean on it.
     #[must_use]
     pub fn of(understood: &Understood) -> Option<Self> {
-        let lasting = !matches!(understood.intent, Intent::Help | Intent::Unknown);
-        lasting.then(|| Self {
-            intent: understood.intent,
+        let intent = match understood.intent {
+            Intent::Help | Intent::Unknown => return None,
+            // What only its figures make a question is not asked again of another crop.
+            Intent::HowMany
+            | Intent::GerminationTest
+            | Intent::DaysToEmerge
+            | Intent::SoilTemperature => Intent::CanStart,
+            intent => intent,
+        };
+        Some(Self {
+            intent,
             crops: understood.weighed_crops().cloned().collect(),
             step: understood.step,
             kind: understood.kind,
@@ -83,7 +91,7 @@ pub(crate) fn lean(
                 take_intent(understood, before);
                 take_rest(understood, before);
             } else if has_crops && line.put_crop_for(&phrases.pronouns) {
-                let rule = intent::rule(line, phrases);
+                let rule = intent::rule(line, phrases, &understood.quantities);
                 if let Some(rule) = rule {
                     understood.intent = rule.is;
                     understood.crops.clone_from(&before.crops);

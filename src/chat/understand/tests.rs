@@ -12,6 +12,39 @@ pub(super) fn english() -> &'static Understanding {
     })
 }
 
+#[test]
+fn a_temperature_without_its_scale_is_in_the_readers_unless_that_cannot_be() {
+    use crate::club::Units::{Customary, Metric};
+    let celsius = |text: &str, units| {
+        let temperature = english().understand(text, NaiveDate::default()).quantities.temperature;
+        temperature.expect("a temperature").celsius(units)
+    };
+    for (text, units, want) in [
+        ("soil is 14 degrees", Metric, 14.0),
+        ("soil is 14 degrees", Customary, 14.0),
+        ("soil is 59 degrees", Customary, 15.0),
+        ("soil is 59 degrees", Metric, 15.0),
+        ("soil is 60 °C", Metric, 60.0),
+        ("soil is 32F", Metric, 0.0),
+        ("soil is 14 °C", Customary, 14.0),
+        ("soil is 12,5 °C", Metric, 12.5),
+        ("soil is -3º C", Metric, -3.0),
+    ] {
+        let got = celsius(text, units);
+        assert!((got - want).abs() < 1e-9, "{text} in {units:?}: {got}");
+    }
+}
+
+#[test]
+fn ever_so_long_figures_are_only_large() {
+    let got = english().understand(
+        "how many basil seeds for 99999999999999999999999999 plants",
+        NaiveDate::default(),
+    );
+    assert_eq!(got.intent, Intent::HowMany);
+    assert_eq!(got.quantities.plants.expect("a figure").count(), None);
+}
+
 fn ids(crops: &[CropId]) -> Vec<&str> {
     crops.iter().map(CropId::as_str).collect()
 }
