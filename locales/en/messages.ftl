@@ -267,8 +267,11 @@ morning-more = { $count ->
     [one] One more job waits
    *[other] { $count } more jobs wait
 }: /now
+morning-coming = Coming this week:
+morning-coming-line = • { $date }: { $what }
 job-good-until = { $what }: good until { $until }.
 job-last-good-day = { $what }: today is the last good day.
+job-last-good-is = { $what }: the last good day is { $until }.
 job-late = { $what }: late, but worth it until { $last }.
 job-early = { $what }: early but workable with care, best from { $from }.
 job-for-autumn = { $what } for autumn
@@ -298,10 +301,12 @@ notice-done = Noted as done on { $date }.
 notice-came-up = Noted as up on { $date }.
 notice-not-up = Noted: nothing came up.
 notice-later = I will name it again on { $date }.
+notice-later-too-late = Today is the last day that is worth it, so nothing changed.
 notice-skip = I will not name it again this season.
 notice-undone = Taken back.
 notice-job-gone = That job is no longer in your plan, so nothing changed. /now shows what is.
 notice-old-button = This button is from an older message and I can no longer read it. Nothing changed. /help shows what I can do.
+notice-not-yours = This belongs to whoever asked for it, so nothing changed. Ask me yourself and you get your own.
 notice-private-only = Please do that in our private chat.
 
 ## Meeting people
@@ -330,6 +335,9 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /frost 05-15 10-05 – your last and first frost
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
+    /holiday until 3 July – no messages before that day
+    /quiet Sunday – no messages on that day of the week
+    /weekends – put things off to the weekend
     /settings – all of it at a glance
 
     To stop reminders, take your crops off with /drop all.
@@ -369,6 +377,9 @@ button-undo = Undo
 button-frost = Frost dates
 button-zone = Time zone
 button-hour = Reminder time
+button-quiet = Quiet days
+button-holiday = Holiday
+button-holiday-over = Back from holiday
 button-language = Language
 button-metric = °C and cm
 button-customary = °F and inches
@@ -486,6 +497,29 @@ hour-set = Reminders come at { $time } ({ $zone }).
 hour-how-to = Send a time of day, like this: /hour 7:00
 hour-show = Reminders come at { $time } ({ $zone }).
 hour-bad = “{ $written }” is not a time of day. Send it like this: /hour 7:00
+quiet-none = Messages may come on any day.
+quiet-show = No messages on { $days }. What would have come then is in the next message, and a last good day among them is told before.
+quiet-how-to = Press a day to change it, or write it, like this: /quiet Sunday
+quiet-bad = I found no day of the week in “{ $written }”, so nothing changed. Like this: /quiet Sunday, or /quiet off
+quiet-all = That would leave no day for messages, so nothing changed. To stop them for a while: /holiday until 3 July
+button-day = { $day }
+button-day-quiet = { $day }: quiet
+weekends-how-to = When do you garden? “Later” then puts a job off to the right day.
+weekends-on = Noted: you garden at weekends. “Later” puts a job off to the next one, but never past its last good day.
+weekends-off = Noted: you garden on any day. “Later” puts a job off to the next day on which a message may come.
+button-weekends-on = I garden at weekends
+button-weekends-off = I garden on any day
+holiday-how-to = Until when are you away? Send the day on which messages may come again, like this: /holiday until 3 July
+holiday-show = You are on holiday, with no messages before { $date }. Send another day to change that, or /holiday off to end it.
+holiday-set = Have a good time! No messages before { $date }. What you miss and is still worth doing then is in the first one.
+holiday-before = These end before that, so do them before you go:
+holiday-off = Welcome back! Messages come again from the next morning on.
+holiday-off-none = You are not on holiday; messages come as usual.
+holiday-bad = I could not read a day in “{ $written }”, so nothing changed. Like this: /holiday until 3 July
+holiday-impossible = The calendar has no day “{ $written }”, so nothing changed. Like this: /holiday until 3 July
+holiday-past = { $date } is not after today, so nothing changed. Like this: /holiday until 3 July
+holiday-too-long = { $date } is more than a year away, so nothing changed. Send an earlier day.
+holiday-several = That is more than one day, so nothing changed. A holiday begins at once; send only the day on which messages may come again, like this: /holiday until 3 July
 language-how-to = Which language?
 language-set = From now on I speak { $language } with you.
 language-unknown = I don't speak “{ $written }” yet. I speak { $languages }.
@@ -502,6 +536,9 @@ settings-zone = • Time zone: { $zone }
 settings-zone-club = • Time zone: { $zone } (your club's)
 settings-zone-none = • Time zone: not given, so UTC
 settings-hour = • Reminders at { $time }
+settings-quiet = • No messages on { $days }
+settings-weekends = • “Later” waits for the weekend
+settings-holiday = • On holiday, no messages before { $date }
 settings-units-metric = • Units: °C and cm
 settings-units-customary = • Units: °F and inches
 settings-language = • Language: { $language }
@@ -525,7 +562,35 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
-club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00
+settings-digest = • The club's week: { $day }, { $time }
+settings-digest-none = • The club's week: not sent
+
+## The club's week
+
+# $count is how many members grow the crop, $when one of the two below.
+digest-head = The club's week, { $days }, by the club's frost dates:
+digest-opens = Opens this week:
+digest-closes = About to close:
+digest-line = • { $what }: { $when } ({ $count ->
+    [one] one member grows them
+   *[other] { $count } members grow them
+})
+digest-from = from { $date }
+digest-until = good until { $date }
+digest-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+digest-foot = Your own dates may differ: ask me /now.
+digest-show = This group gets the club's week on { $day } at { $time }.
+digest-show-none = This group does not get the club's week.
+digest-how-to = Send a day and a time, like this: /club digest Monday 8:00. With “here” behind it, it comes in the topic where you write that. /club digest off stops it.
+digest-bad = I could not read a day of the week and a time in “{ $written }”, so nothing changed. Like this: /club digest Monday 8:00 here, or /club digest off
+digest-set = Noted: this group gets the club's week on { $day } at { $time }. A week in which nothing opens or closes has none.
+digest-set-here = Noted: the club's week comes in this topic on { $day } at { $time }. A week in which nothing opens or closes has none.
+digest-off = Noted: the club's week is not sent any more.
+digest-needs-frost = It needs the club's frost dates first: /club frost 05-15 10-05
 
 ## Trouble
 
@@ -545,6 +610,9 @@ menu-undo = Take the last change back
 menu-frost = My frost dates
 menu-zone = My time zone
 menu-hour = When my reminder comes
+menu-holiday = No messages for a while
+menu-quiet = Days without messages
+menu-weekends = When I garden
 menu-settings = My settings
 menu-help = What the bot can do
 menu-club = The club's settings

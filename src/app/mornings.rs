@@ -6,7 +6,10 @@ use crate::chat::Knowledge;
 use crate::club::{ReminderTime, Settings};
 use crate::messages::{Outgoing, Say};
 use crate::planning::JobKey;
-use crate::reminders::{Known, MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
+use crate::reminders::{
+    Known, MOST_AT_ONCE, MOST_JOBS, Named, cannot_wait, due_jobs, jobs_of_the_week,
+    reminder_buttons, reminder_text,
+};
 use crate::store::{MemberDue, Morning, StoreError};
 
 use super::App;
@@ -20,7 +23,7 @@ const LONGEST_PAUSE: TimeDelta = TimeDelta::seconds(15);
 
 impl App {
     /// Queues the morning's message of every member whose reminder time has passed and says how
-    /// many members that were. A member with nothing due gets none.
+    /// many members that were. A member with nothing due gets none. The clubs' digests likewise.
     ///
     /// # Errors
     /// When the store fails; what was kept before stays kept, and the rest is due again.
@@ -40,9 +43,11 @@ impl App {
                 self.queued.notify_one();
             }
             if due.len() < TOGETHER {
-                return Ok(members);
+                break;
             }
         }
+        self.tick_digests(now).await?;
+        Ok(members)
     }
 
     /// When to look again: at the next reminder time, and at least every few seconds.
@@ -76,20 +81,35 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     if time.on(date, zone) > now {
         return morning;
     }
+    // On a quiet day and in a holiday nothing comes; the next morning's has what is missed.
+    let habits = due.member.habits;
+    if !habits.allow(date) {
+        return morning;
+    }
     let Some(garden) = settings.garden.is else { return morning };
     let known = Known { marks: &due.marks, sowings: &due.sowings };
-    let crops = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-    let mut jobs = due_jobs(crops, known, garden, date);
-    let more = jobs.len().saturating_sub(MOST_JOBS);
-    jobs.truncate(MOST_JOBS);
+    let crops = || due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
+    let mut jobs = due_jobs(crops(), known, garden, date, habits.quiet);
+    // What cannot wait is never left for another morning, as far as one message carries it.
+    let must = cannot_wait(&jobs, known, date, habits.quiet).min(MOST_AT_ONCE);
+    let named = MOST_JOBS.max(must);
+    let more = jobs.len().saturating_sub(named);
+    jobs.truncate(named);
     if jobs.is_empty() {
         return morning;
     }
+    let mut coming = jobs_of_the_week(crops(), known, garden, date);
+    coming.retain(|due| jobs.iter().all(|named| named.job.key != due.job.key));
     let speech = knowledge.speech_for(&settings);
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: reminder_text(&jobs, more, &knowledge.catalogue, &speech, date),
+        text: reminder_text(
+            &Named { due: &jobs, more, coming: &coming },
+            &knowledge.catalogue,
+            &speech,
+            date,
+        ),
         buttons: reminder_buttons(&keys, &due.marks, &speech),
         ..Say::default()
     }));

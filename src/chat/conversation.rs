@@ -9,8 +9,8 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk,
-    settings_talk, sowing_list, sowing_talk, undo_talk,
+    came_up_talk, club_talk, crop_talk, days_talk, frost_talk, job_talk, latitude_talk,
+    question_talk, settings_talk, sowing_list, sowing_talk, undo_talk, whose,
 };
 
 /// What must be looked up before a message can be decided.
@@ -190,6 +190,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         }
         Expected::Zone(topic) => settings_talk::zone_came(desk, (*topic).into(), text),
         Expected::Hour => settings_talk::hour_came(desk, text),
+        Expected::Holiday => days_talk::holiday_came(desk, text),
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
@@ -234,6 +235,13 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Quiet => days_talk::quiet(desk, rest),
+        Request::Weekends => days_talk::weekends(desk, rest),
+        Request::AnyDay => days_talk::set_weekends(desk, false),
+        Request::Holiday => days_talk::holiday(desk, rest),
+        // "I am back, can I start peas?" asks something besides.
+        Request::Back if !rest.is_empty() => question_talk::asked(desk, rest),
+        Request::Back => days_talk::back(desk),
         Request::Club => club_talk::club(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest),
         Request::Sowings => sowing_list::list(desk, 0),
@@ -248,6 +256,11 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         desk.answer_press(Some(notice));
         return;
     };
+    if whose::is_somebody_elses(desk, &press) {
+        let notice = desk.say_key("notice-not-yours");
+        desk.answer_press(Some(notice));
+        return;
+    }
     let answered = |desk: &Desk<'_>| {
         desk.outcome
             .outgoing
@@ -269,6 +282,11 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Undo(number) => undo_talk::undo_this(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),
+        Press::Quiet(days) => days_talk::set_quiet(desk, days),
+        Press::AskQuiet => days_talk::quiet(desk, ""),
+        Press::Weekends(yes) => days_talk::set_weekends(desk, yes),
+        Press::AskHoliday => days_talk::holiday(desk, ""),
+        Press::HolidayOver => days_talk::back(desk),
         Press::Zone(topic, zone) => settings_talk::set_zone(desk, topic, zone),
         Press::AskZone(topic) => settings_talk::zone(desk, topic, ""),
         Press::Units(units) => settings_talk::set_units(desk, units),

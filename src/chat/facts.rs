@@ -5,8 +5,8 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use crate::club::{
-    Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
-    Units,
+    Club, ClubId, Digest, Habits, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime,
+    Settings, Sowing, Units,
 };
 use crate::messages::{Outgoing, Topic};
 use crate::planning::{CropId, Frost, JobKey, MonthDay};
@@ -77,6 +77,8 @@ pub enum Expected {
     Zone(ExpectedTopic),
     /// A reminder time.
     Hour,
+    /// The day on which a holiday is over.
+    Holiday,
     /// Crops to add.
     Crops,
     /// The hot and the wet months of a garden without frost.
@@ -135,6 +137,8 @@ pub enum Change {
     MemberUnits(Option<Units>),
     /// When the member's reminder comes.
     MemberReminderTime(ReminderTime),
+    /// The days on which the member gardens and wants to hear of it.
+    MemberHabits(Habits),
     /// The hot and the wet months, as the member wrote them.
     MemberHotAndWet(Option<String>),
     /// Whether the bot may write to the member first.
@@ -181,6 +185,8 @@ pub enum Change {
     ClubZone(Option<Tz>),
     /// The club's language.
     ClubLanguage(Option<LanguageTag>),
+    /// When the club's group gets its week; `None` for never.
+    ClubDigest(Option<Digest>),
 }
 
 /// What was decided: changes to keep and messages to send, both in order.
@@ -209,6 +215,7 @@ mod tests {
             ),
             (Expected::Zone(ExpectedTopic::Club), r#"{"zone":"club"}"#),
             (Expected::Hour, r#""hour""#),
+            (Expected::Holiday, r#""holiday""#),
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),

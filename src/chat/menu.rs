@@ -40,6 +40,9 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("frost", speech.plain("menu-frost")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
+            ("holiday", speech.plain("menu-holiday")),
+            ("quiet", speech.plain("menu-quiet")),
+            ("weekends", speech.plain("menu-weekends")),
             ("settings", speech.plain("menu-settings")),
         ]);
     }

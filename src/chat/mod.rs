@@ -6,6 +6,8 @@ mod caution_text;
 mod club_talk;
 mod conversation;
 mod crop_talk;
+mod day_words;
+mod days_talk;
 mod desk;
 mod facts;
 mod frost_talk;
@@ -29,6 +31,7 @@ mod sowing_text;
 pub mod understand;
 mod undo_talk;
 mod verdict_text;
+mod whose;
 
 pub use answer::{Answer, Asked};
 pub use conversation::{Needs, apology, decide, needs};

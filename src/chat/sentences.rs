@@ -2,6 +2,7 @@
 
 use serde::Deserialize;
 
+use super::day_words::{DayLists, DayWords};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -29,6 +30,16 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Days on which no message comes.
+    Quiet,
+    /// Whether one gardens at weekends.
+    Weekends,
+    /// Gardening on any day of the week; a sentence without a command.
+    AnyDay,
+    /// A holiday.
+    Holiday,
+    /// Back from a holiday; a sentence without a command.
+    Back,
     /// The coordinator's page.
     Club,
     /// A sowing that was made.
@@ -57,6 +68,9 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "quiet" => Self::Quiet,
+            "weekends" | "weekend" => Self::Weekends,
+            "holiday" | "holidays" | "vacation" => Self::Holiday,
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
@@ -72,6 +86,7 @@ impl Request {
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    days: DayLists,
 }
 
 #[derive(Debug, Deserialize)]
@@ -83,6 +98,11 @@ struct Lists {
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    quiet: Vec<String>,
+    weekends: Vec<String>,
+    any_day: Vec<String>,
+    holiday: Vec<String>,
+    back: Vec<String>,
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
@@ -95,6 +115,8 @@ struct Lists {
 pub struct Sentences {
     openings: Vec<(String, Request)>,
     everything: Vec<String>,
+    /// Words about days.
+    pub days: DayWords,
 }
 
 impl Sentences {
@@ -112,6 +134,11 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.quiet, Request::Quiet),
+            (lists.weekends, Request::Weekends),
+            (lists.any_day, Request::AnyDay),
+            (lists.holiday, Request::Holiday),
+            (lists.back, Request::Back),
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
@@ -124,7 +151,7 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything })
+        Ok(Self { openings, everything, days: DayWords::new(read.days)? })
     }
 
     /// Whether the text means the whole list: "all", "everything".

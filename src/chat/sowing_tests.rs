@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use super::{Change, Expected, Facts, Knowledge, Outcome, decide};
-use crate::club::{LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
+use crate::club::{Habits, LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
 use crate::messages::{
     Button, Chat, ChatKind, Incoming, JobAnswer, Outgoing, Person, Press, Role, What,
 };
@@ -33,6 +33,7 @@ fn facts() -> Facts {
             language: None,
             units: None,
             reminder_time: ReminderTime::default(),
+            habits: Habits::default(),
             hot_and_wet: None,
             latitude: None,
         },

@@ -1,5 +1,7 @@
 //! Clubs, members and what they keep: types and their rules.
 
+mod digest;
+mod habits;
 mod job_mark;
 mod journal;
 mod language;
@@ -8,6 +10,8 @@ mod reminder_time;
 mod sowing;
 mod zone;
 
+pub use digest::{Digest, DigestError};
+pub use habits::{Habits, QuietDays, QuietDaysError, WEEK};
 pub use job_mark::{JobMark, Mark};
 pub use journal::{LastChange, PutBack};
 pub use language::{LanguageError, LanguageTag, Units};

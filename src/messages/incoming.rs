@@ -77,6 +77,8 @@ pub struct Shown {
     pub text: String,
     /// The labels and data of its buttons, row by row; buttons without data are left out.
     pub buttons: Vec<Vec<(String, String)>>,
+    /// The person whose message it answers, when the platform tells; never a bot.
+    pub asked_by: Option<i64>,
 }
 
 /// What happened.

@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
-use crate::club::{ReminderTime, Units};
+use crate::club::{QuietDays, ReminderTime, Units};
 use crate::planning::{Basis, CropId, Frost, FrostDates, JobKey, MonthDay};
 
 /// What a member answers to a job.
@@ -68,6 +68,16 @@ pub enum Press {
     Hour(ReminderTime),
     /// Ask for a reminder time.
     AskHour,
+    /// Set the days on which no message comes.
+    Quiet(QuietDays),
+    /// Show the days on which no message comes.
+    AskQuiet,
+    /// Set whether the member gardens at weekends.
+    Weekends(bool),
+    /// Ask for the end of a holiday.
+    AskHoliday,
+    /// The holiday is over.
+    HolidayOver,
     /// Set the time zone.
     Zone(Topic, Tz),
     /// Ask for a zone.
@@ -174,6 +184,12 @@ impl fmt::Display for Press {
             Self::Undo(number) => write!(f, "U:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
+            Self::Quiet(days) => write!(f, "qd:{days}"),
+            Self::AskQuiet => f.write_str("QD"),
+            Self::Weekends(true) => f.write_str("we:y"),
+            Self::Weekends(false) => f.write_str("we:n"),
+            Self::AskHoliday => f.write_str("HD"),
+            Self::HolidayOver => f.write_str("hd"),
             Self::Zone(topic, zone) => write!(f, "z:{topic}:{}", zone.name()),
             Self::AskZone(topic) => write!(f, "Z:{topic}"),
             Self::Units(Units::Metric) => f.write_str("u:m"),
@@ -236,6 +252,15 @@ fn read(text: &str) -> Option<Press> {
         "U" => Press::Undo(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
+        "qd" => Press::Quiet(rest.parse().ok()?),
+        "QD" if rest.is_empty() => Press::AskQuiet,
+        "we" => Press::Weekends(match rest {
+            "y" => true,
+            "n" => false,
+            _ => return None,
+        }),
+        "HD" if rest.is_empty() => Press::AskHoliday,
+        "hd" if rest.is_empty() => Press::HolidayOver,
         "z" => {
             let (topic, zone) = pair()?;
             Press::Zone(topic.parse().ok()?, zone.parse().ok()?)
@@ -365,6 +390,13 @@ mod tests {
             (Press::Meant(crop(), on()), "m:brussels_sprouts:2026-04-22"),
             (Press::Hour(ReminderTime::default()), "h:420"),
             (Press::AskHour, "H"),
+            (Press::Quiet("67".parse().expect("days")), "qd:67"),
+            (Press::Quiet(QuietDays::NONE), "qd:-"),
+            (Press::AskQuiet, "QD"),
+            (Press::Weekends(true), "we:y"),
+            (Press::Weekends(false), "we:n"),
+            (Press::AskHoliday, "HD"),
+            (Press::HolidayOver, "hd"),
             (
                 Press::Zone(Topic::Mine, Tz::America__Argentina__ComodRivadavia),
                 "z:m:America/Argentina/ComodRivadavia",
@@ -425,6 +457,10 @@ mod tests {
             "u:k",
             "s:1",
             "H:1",
+            "qd:",
+            "qd:1234567",
+            "we:x",
+            "HD:1",
             "g:",
             "m:tomato",
         ] {

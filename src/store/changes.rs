@@ -3,6 +3,7 @@
 use chrono::{DateTime, TimeDelta, Utc};
 use sqlx::SqliteConnection;
 
+use super::digests::digest_changed;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
@@ -55,6 +56,7 @@ async fn apply_one(
         | Change::MemberLanguage(_)
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
+        | Change::MemberHabits(_)
         | Change::MemberHotAndWet(_)
         | Change::MemberLatitude(_) => set_of_member(conn, member, change, now).await,
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
@@ -85,7 +87,8 @@ async fn apply_one(
         | Change::CloseClub
         | Change::ClubFrost(_)
         | Change::ClubZone(_)
-        | Change::ClubLanguage(_) => {
+        | Change::ClubLanguage(_)
+        | Change::ClubDigest(_) => {
             let club = match incoming.chat.kind {
                 ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
                 ChatKind::Private => facts.club.as_ref().map(|club| club.id),
@@ -142,6 +145,19 @@ async fn set_of_member(
                 .await?;
             return Ok(());
         }
+        Change::MemberHabits(habits) => {
+            sqlx::query(
+                "UPDATE members SET quiet_days = $1, at_weekends = $2, holiday_until = $3 \
+                 WHERE id = $4",
+            )
+            .bind(i64::from(habits.quiet.bits()))
+            .bind(habits.at_weekends)
+            .bind(habits.holiday_until)
+            .bind(member)
+            .execute(&mut *conn)
+            .await?;
+            return changed(conn, member, Touches::Contents, now).await;
+        }
         Change::MemberReminderTime(time) => {
             sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
                 .bind(i64::from(time.minutes()))
@@ -174,9 +190,23 @@ async fn set_of_club(
             "UPDATE clubs SET language = $1 WHERE id = $2",
             language.as_ref().map(ToString::to_string),
         ),
+        Change::ClubDigest(digest) => {
+            sqlx::query(
+                "UPDATE clubs SET digest_weekday = $1, digest_minutes = $2, digest_thread = $3 \
+                 WHERE id = $4",
+            )
+            .bind(digest.map(|digest| i64::from(digest.on.number_from_monday())))
+            .bind(digest.map(|digest| i64::from(digest.at.minutes())))
+            .bind(digest.and_then(|digest| digest.thread))
+            .bind(club)
+            .execute(&mut *conn)
+            .await?;
+            return digest_changed(conn, club, true, now).await;
+        }
         _ => return Ok(()),
     };
     sqlx::query(statement).bind(value).bind(club).execute(&mut *conn).await?;
+    digest_changed(conn, club, false, now).await?;
     match change {
         Change::ClubZone(_) => {
             club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await

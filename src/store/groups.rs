@@ -5,6 +5,7 @@ use rand::Rng;
 use rand::distr::Alphanumeric;
 use sqlx::{Row, SqliteConnection};
 
+use super::digests::digest_changed;
 use super::facts::inheritors;
 use super::rows::{self, to_json};
 use super::schedule::{Touches, changed, club_changed};
@@ -32,6 +33,7 @@ pub(super) async fn open(
     .bind(now)
     .fetch_one(&mut *conn)
     .await?;
+    digest_changed(conn, club, true, now).await?;
     // A club that is taken up again is its members' again, with its zone.
     club_changed(conn, club, |_| true, Touches::Clock, now).await
 }
@@ -57,6 +59,7 @@ pub(super) async fn close(
     .bind(club)
     .execute(&mut *conn)
     .await?;
+    digest_changed(conn, club, false, now).await?;
     for member in heirs {
         changed(conn, member.id, Touches::Clock, now).await?;
     }
@@ -197,7 +200,15 @@ async fn merge(
         "UPDATE clubs SET chat = $1, closed_at = NULL, \
          frost = COALESCE(frost, (SELECT frost FROM clubs WHERE id = $2)), \
          zone = COALESCE(zone, (SELECT zone FROM clubs WHERE id = $2)), \
-         language = COALESCE(language, (SELECT language FROM clubs WHERE id = $2)) \
+         language = COALESCE(language, (SELECT language FROM clubs WHERE id = $2)), \
+         digest_minutes = COALESCE(digest_minutes, \
+           (SELECT digest_minutes FROM clubs WHERE id = $2)), \
+         digest_thread = CASE WHEN digest_weekday IS NULL \
+           THEN (SELECT digest_thread FROM clubs WHERE id = $2) ELSE digest_thread END, \
+         digest_made_for = COALESCE(digest_made_for, \
+           (SELECT digest_made_for FROM clubs WHERE id = $2)), \
+         digest_weekday = COALESCE(digest_weekday, \
+           (SELECT digest_weekday FROM clubs WHERE id = $2)) \
          WHERE id = $3",
     )
     .bind(chat)
@@ -205,6 +216,8 @@ async fn merge(
     .bind(into)
     .execute(&mut *conn)
     .await?;
+    digest_changed(conn, gone, false, now).await?;
+    digest_changed(conn, into, false, now).await?;
     club_changed(conn, into, |_| true, Touches::Clock, now).await
 }
 

@@ -8,6 +8,7 @@
 //! outgoing messages and the mornings have verbs of their own on [`Store`].
 
 mod changes;
+mod digests;
 mod facts;
 mod groups;
 mod journal;
@@ -27,9 +28,10 @@ mod work;
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, JobMark, Member, MemberId, Sowing};
+use crate::club::{Club, ClubId, JobMark, Member, MemberId, Sowing};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
+use crate::reminders::Grown;
 
 pub use pruning::Counts;
 
@@ -134,6 +136,30 @@ pub struct MemberDue {
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
     pub sowings: Vec<Sowing>,
+}
+
+/// A club whose digest has come, with what it needs.
+#[derive(Debug, Clone)]
+pub struct ClubDue {
+    /// The club.
+    pub club: Club,
+    /// How many of its members grow each crop.
+    pub grown: Vec<Grown>,
+}
+
+/// What came of a club's digest.
+#[derive(Debug, Clone)]
+pub struct DigestMade {
+    /// The club.
+    pub club: ClubId,
+    /// The day that it stands for; `None` where its hour has not come.
+    pub made_for: Option<NaiveDate>,
+    /// The message, where there is something to say.
+    pub outgoing: Option<Outgoing>,
+    /// When the next one is due.
+    pub next: Option<DateTime<Utc>>,
+    /// When the message is no longer worth sending.
+    pub expires: Option<DateTime<Utc>>,
 }
 
 /// What came of a member's morning.

@@ -52,14 +52,18 @@ impl Store {
         work.commit().await
     }
 
-    /// When the next reminder of anybody is due; it may lie in the past.
+    /// When the next reminder of anybody or the next digest of any club is due; it may lie in the
+    /// past.
     ///
     /// # Errors
     /// [`StoreError::Database`].
     pub async fn next_morning(&self) -> Result<Option<DateTime<Utc>>> {
-        Ok(sqlx::query_scalar("SELECT MIN(next_reminder_at) FROM members")
-            .fetch_one(&self.reader)
-            .await?)
+        Ok(sqlx::query_scalar(
+            "SELECT MIN(due) FROM (SELECT MIN(next_reminder_at) AS due FROM members \
+             UNION ALL SELECT MIN(next_digest_at) AS due FROM clubs) AS both_kinds",
+        )
+        .fetch_one(&self.reader)
+        .await?)
     }
 }
 

@@ -107,7 +107,16 @@ fn shown(message: Message) -> Option<Shown> {
     let rows = message.reply_markup.map(|markup| markup.inline_keyboard).unwrap_or_default();
     let with_data = |button: MarkupButton| Some((button.text, button.callback_data?));
     let buttons = rows.into_iter().map(|row| row.into_iter().filter_map(with_data).collect());
-    Some(Shown { text: message.text?, buttons: buttons.collect() })
+    // What answers nothing stands under the beginning of its topic, as if it answered that.
+    let answered = message.reply_to_message.filter(|replied| {
+        replied.message_id.is_none_or(|id| Some(id) != message.message_thread_id)
+    });
+    let asked_by = answered.and_then(|replied| replied.from).filter(|user| !user.is_bot);
+    Some(Shown {
+        text: message.text?,
+        buttons: buttons.collect(),
+        asked_by: asked_by.map(|user| user.id),
+    })
 }
 
 fn bot_changed(change: &MemberChange) -> Incoming {

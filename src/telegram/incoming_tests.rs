@@ -268,9 +268,26 @@ fn a_press_tells_its_message_and_place() {
     let read = read(press(Some(message)));
     let data = "s".to_owned();
     let buttons = vec![vec![("Yes".to_owned(), "s".to_owned())]];
-    let shown = Some(Shown { text: "?".to_owned(), buttons });
+    let shown = Some(Shown { text: "?".to_owned(), buttons, asked_by: None });
     assert_eq!(read.what, What::Pressed { press: "q1".to_owned(), message: Some(8), data, shown });
     assert_eq!((read.chat.id, read.chat.thread, read.from.user), (GROUP, Some(3), ANNA));
+}
+
+#[test]
+fn a_press_tells_who_asked_for_its_message() {
+    let asked_by = |replied: Value| {
+        let message = json!({ "message_id": 8, "date": 1, "chat": group(), "from": myself(),
+            "message_thread_id": 3, "is_topic_message": true, "text": "?",
+            "reply_to_message": replied });
+        let What::Pressed { shown, .. } = read(press(Some(message))).what else {
+            panic!("a press")
+        };
+        shown.expect("what it says").asked_by
+    };
+    assert_eq!(asked_by(json!({ "message_id": 7, "from": anna() })), Some(ANNA));
+    assert_eq!(asked_by(json!({ "message_id": 7, "from": myself() })), None);
+    // Every message of a topic that answers none is told as answering the topic's beginning.
+    assert_eq!(asked_by(json!({ "message_id": 3, "from": anna() })), None);
 }
 
 #[test]

@@ -55,6 +55,7 @@ pub(super) struct MarkupButton {
 
 #[derive(Debug, Deserialize)]
 pub(super) struct RepliedTo {
+    pub message_id: Option<i32>,
     pub from: Option<User>,
 }
 

@@ -112,7 +112,7 @@ impl World {
         text: &str,
         addressed: bool,
     ) -> anyhow::Result<()> {
-        let message = self.phones.wrote(who.name());
+        let message = self.phones.wrote(who.name(), who.person().user);
         let text = text.to_owned();
         self.happens(who, place, What::Text { text, message, addressed }).await
     }

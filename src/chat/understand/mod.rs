@@ -10,6 +10,7 @@
 mod compiler;
 mod crops;
 mod dates;
+mod day_ahead;
 mod intent;
 mod line;
 mod list;
@@ -38,6 +39,7 @@ pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
 pub(super) use words::{Pause, Word, split};
 
+pub use day_ahead::DayAhead;
 pub use sown::{CameUp, SownText, ToldDay};
 
 pub use phrases::{Phrases, PhrasesError};
