@@ -6,40 +6,7 @@ use crate::chat::Knowledge;
 use crate::club::Settings;
 use crate::messages::{Outgoing, Say};
 use crate::reminders::ClubWeek;
-use crate::store::{ClubDue, DigestMade, StoreError};
-
-use super::App;
-
-/// How many digests are made and kept in one transaction.
-const TOGETHER: usize = 20;
-
-impl App {
-    /// Queues the digest of every group whose time has come and says how many groups that were. A
-    /// week in which nothing opens or closes has none.
-    ///
-    /// # Errors
-    /// When the store fails; what was kept before stays kept, and the rest is due again.
-    pub(super) async fn tick_digests(&self, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let mut clubs = 0;
-        loop {
-            // Read and kept in one transaction, so that no change of a club falls in between.
-            let mut work = self.store.begin().await?;
-            let due = work.clubs_due(now, TOGETHER).await?;
-            if due.is_empty() {
-                work.commit().await?;
-                return Ok(clubs);
-            }
-            let made: Vec<DigestMade> =
-                due.iter().map(|due| digest(&self.knowledge, due, now)).collect();
-            work.keep_digests(&made, now).await?;
-            work.commit().await?;
-            clubs += due.len();
-            if made.iter().any(|made| made.outgoing.is_some()) {
-                self.queued.notify_one();
-            }
-        }
-    }
-}
+use crate::store::{ClubDue, DigestMade};
 
 /// What a club's digest comes to at `now`.
 ///

@@ -10,9 +10,10 @@ use crate::reminders::{
     Known, MOST_AT_ONCE, MOST_JOBS, Named, cannot_wait, due_jobs, jobs_of_the_week,
     reminder_buttons, reminder_text,
 };
-use crate::store::{MemberDue, Morning, StoreError};
+use crate::store::{DigestMade, MemberDue, Morning, StoreError};
 
 use super::App;
+use super::digests::digest;
 
 /// How many mornings are made and kept in one transaction. Whoever asks something meanwhile waits
 /// for up to three of these: for one to be taken in, and for two until the sender has its turn.
@@ -37,17 +38,21 @@ impl App {
             let mornings: Vec<Morning> =
                 due.iter().map(|due| morning(&self.knowledge, due, now)).collect();
             work.keep_mornings(&mornings, now).await?;
+            let clubs = work.clubs_due(now, TOGETHER).await?;
+            let digests: Vec<DigestMade> =
+                clubs.iter().map(|due| digest(&self.knowledge, due, now)).collect();
+            work.keep_digests(&digests, now).await?;
             work.commit().await?;
             members += due.len();
-            if mornings.iter().any(|morning| morning.outgoing.is_some()) {
+            let said = mornings.iter().any(|morning| morning.outgoing.is_some())
+                || digests.iter().any(|digest| digest.outgoing.is_some());
+            if said {
                 self.queued.notify_one();
             }
-            if due.len() < TOGETHER {
-                break;
+            if due.len() < TOGETHER && clubs.len() < TOGETHER {
+                return Ok(members);
             }
         }
-        self.tick_digests(now).await?;
-        Ok(members)
     }
 
     /// When to look again: at the next reminder time, and at least every few seconds.

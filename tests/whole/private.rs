@@ -461,7 +461,7 @@ mod settings {
         club.welcomes(&[&fern]);
         club.hears(&fern, "/help").await;
         fern.asks("/start").await;
-        insta::assert_snapshot!(shown(&fern.asks("/settings").await), @r"
+        insta::assert_snapshot!(shown(&fern.asks("/settings").await), @"
         Your settings
         • Frost: not given
         • Time zone: not given, so UTC
@@ -471,7 +471,8 @@ mod settings {
         • Club: Hillside Growers
         [Frost dates] [Time zone]
         [Reminder time] [°C and cm]
-        [Language]
+        [Quiet days] [I garden at weekends]
+        [Holiday] [Language]
         ");
         let page = fern.last();
         fern.presses_under(&page, "°C and cm").await;
@@ -643,7 +644,7 @@ mod questions {
         insta::assert_snapshot!(fern.asks("hello").await.text, @r"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
         ");
-        insta::assert_snapshot!(fern.asks("/help").await.text, @r"
+        insta::assert_snapshot!(fern.asks("/help").await.text, @"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
 
         /grow tomato, basil – put crops on your list; I remind you of them
@@ -656,6 +657,9 @@ mod questions {
         /frost 05-15 10-05 – your last and first frost
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
+        /holiday until 3 July – no messages before that day
+        /quiet Sunday – no messages on that day of the week
+        /weekends – put things off to the weekend
         /settings – all of it at a glance
 
         To stop reminders, take your crops off with /drop all.
