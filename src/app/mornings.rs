@@ -115,9 +115,12 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
             &speech,
             date,
         ),
-        buttons: reminder_buttons(&keys, &due.marks, &speech),
+        buttons: reminder_buttons(&keys, &due.marks, &speech, date),
         ..Say::default()
     }));
     morning.named = keys;
     morning
 }
+
+#[cfg(test)]
+mod tests;

@@ -237,6 +237,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Hour => settings_talk::hour(desk, rest),
         Request::Quiet => days_talk::quiet(desk, rest),
         Request::Weekends => days_talk::weekends(desk, rest),
+        Request::AtWeekends => days_talk::set_weekends(desk, true),
         Request::AnyDay => days_talk::set_weekends(desk, false),
         Request::Holiday => days_talk::holiday(desk, rest),
         // "I am back, can I start peas?" asks something besides.

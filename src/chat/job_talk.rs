@@ -80,7 +80,7 @@ fn jobs_page(
     let mut buttons = Vec::new();
     if desk.in_private() {
         let keys: Vec<JobKey> = shown.iter().map(|due| due.job.key.clone()).collect();
-        buttons = reminder_buttons(&keys, &desk.facts.marks, &desk.speech);
+        buttons = reminder_buttons(&keys, &desk.facts.marks, &desk.speech, desk.today);
     }
     buttons.extend(page_buttons(desk, page, pages, |page| Press::Now(page, on)));
     if pages > 1 {
@@ -196,7 +196,7 @@ fn redraw(desk: &mut Desk<'_>, key: &JobKey, mark: Option<Mark>) {
     let mut marks: Vec<JobMark> =
         desk.facts.marks.iter().filter(|kept| kept.key != *key).cloned().collect();
     marks.push(JobMark { key: key.clone(), mark, named_on: None });
-    let mut buttons = reminder_buttons(&keys, &marks, &desk.speech);
+    let mut buttons = reminder_buttons(&keys, &marks, &desk.speech, desk.today);
     buttons.extend(others);
     let text = shown.text.clone();
     desk.edit_with(text, buttons);

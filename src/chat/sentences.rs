@@ -34,6 +34,8 @@ pub enum Request {
     Quiet,
     /// Whether one gardens at weekends.
     Weekends,
+    /// Gardening at weekends; a sentence without a command.
+    AtWeekends,
     /// Gardening on any day of the week; a sentence without a command.
     AnyDay,
     /// A holiday.
@@ -135,7 +137,7 @@ impl Sentences {
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
             (lists.quiet, Request::Quiet),
-            (lists.weekends, Request::Weekends),
+            (lists.weekends, Request::AtWeekends),
             (lists.any_day, Request::AnyDay),
             (lists.holiday, Request::Holiday),
             (lists.back, Request::Back),

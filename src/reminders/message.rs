@@ -157,9 +157,14 @@ pub fn needs_mild_nights(due: &DueJob, catalogue: &Catalogue) -> bool {
     due.job.key.step == Step::PlantOut && crop.is_some_and(Crop::frost_kills)
 }
 
-/// The buttons under a morning's message: a row for each job, by what was said of it.
+/// The buttons under a morning's message: a row for each job, by what was said of it up to today.
 #[must_use]
-pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> Buttons {
+pub fn reminder_buttons(
+    keys: &[JobKey],
+    marks: &[JobMark],
+    speech: &Speech,
+    today: NaiveDate,
+) -> Buttons {
     keys.iter()
         .enumerate()
         .map(|(index, key)| {
@@ -167,7 +172,10 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
             let label = |text: &str| speech.voice.say(text, &args().count("number", number));
             let press = |answer| Press::Job(key.clone(), answer);
             let is_check = key.step == Step::Check;
-            match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {
+            let said = marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark);
+            // What was put off to a day that has come is to be answered again.
+            let come_back = matches!(said, Some(Mark::Later(until)) if until <= today);
+            match said.filter(|_| !come_back) {
                 Some(Mark::Done(_)) if is_check => {
                     vec![Button::press(label("button-up-undo"), press(JobAnswer::Undo))]
                 }

@@ -122,6 +122,27 @@ async fn keep(conn: &mut SqliteConnection, made: &DigestMade, now: DateTime<Utc>
     Ok(())
 }
 
+/// A digest that was under way must be tried again, and was made untrue meanwhile: it is taken
+/// back now. A row that is no waiting digest is left alone.
+pub(super) async fn digest_came_back(
+    conn: &mut SqliteConnection,
+    id: i64,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let club: Option<ClubId> = sqlx::query_scalar(
+        "SELECT c.id FROM outgoing o JOIN clubs c ON c.chat = o.chat \
+         WHERE o.id = $1 AND o.kind = $2 AND o.outcome IS NULL",
+    )
+    .bind(id)
+    .bind(KIND)
+    .fetch_optional(&mut *conn)
+    .await?;
+    match club {
+        Some(club) => digest_changed(conn, club, false, now).await,
+        None => Ok(()),
+    }
+}
+
 /// Something changed that a club's digest depends on: one that still waits is taken back and made
 /// anew, and the time of the next one is reckoned again. `anew` says that its own day or hour was
 /// set.
@@ -140,6 +161,14 @@ pub(super) async fn digest_changed(
     let of_row = Kept::of("clubs", &row)?;
     let mut made_for: Option<NaiveDate> = of_row.get("digest_made_for")?;
     let due: Option<DateTime<Utc>> = of_row.get("next_digest_at")?;
+    sqlx::query(
+        "UPDATE under_way SET untrue = 1 WHERE id IN \
+         (SELECT id FROM outgoing WHERE chat = $1 AND kind = $2 AND outcome IS NULL)",
+    )
+    .bind(kept.chat)
+    .bind(KIND)
+    .execute(&mut *conn)
+    .await?;
     let taken_back = sqlx::query(
         "UPDATE outgoing SET outcome = 'cancelled', error = 'a change made it untrue', \
          ended_at = $1 WHERE chat = $2 AND kind = $3 AND outcome IS NULL \

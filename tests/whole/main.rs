@@ -8,6 +8,8 @@
 
 mod binary;
 mod coordinator;
+mod days;
+mod digest;
 mod filled;
 mod group;
 mod harness;

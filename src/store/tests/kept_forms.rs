@@ -4,7 +4,7 @@ use chrono_tz::Tz;
 
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
-use crate::club::{Mark, ReminderTime, Sowing, Units};
+use crate::club::{Digest, Habits, Mark, ReminderTime, Sowing, Units};
 use crate::planning::{Basis, CropId, Frost, FrostDates, Label, Way};
 
 #[tokio::test]
@@ -13,9 +13,15 @@ async fn the_kept_forms_stay() {
     let now = at("2026-04-10T06:00:00.25Z");
     let day = |text: &str| text.parse().unwrap();
     let dates = FrostDates::new(day("05-15"), Some(day("09-25")), Basis::Trusted).unwrap();
+    let week = Digest {
+        on: chrono::Weekday::Sun,
+        at: ReminderTime::from_minutes(480).unwrap(),
+        thread: Some(3),
+    };
     let changes = [
         Change::OpenClub { title: "Elm Row".to_owned() },
         Change::ClubFrost(Some(Frost::Free)),
+        Change::ClubDigest(Some(week)),
         Change::ClubLanguage(Some("pt-BR".parse().unwrap())),
         Change::MemberFrost(Some(Frost::Dates(dates))),
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
@@ -42,7 +48,16 @@ async fn the_kept_forms_stay() {
         ended_on: None,
         job: Some("basil.so.o.2026".parse().unwrap()),
     };
-    let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
+    let habits = Habits {
+        quiet: "67".parse().unwrap(),
+        at_weekends: true,
+        holiday_until: Some(super::date("2026-07-03")),
+    };
+    let sown = [
+        Change::RecordSowing(sowing),
+        Change::MemberLatitude(Some(-41)),
+        Change::MemberHabits(habits),
+    ];
     bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
@@ -75,6 +90,15 @@ async fn the_kept_forms_stay() {
             "basil outdoors 12 2026-04-03 18 overwintering 2026 2026-04-09 basil.so.o.2026",
         ),
         ("SELECT latitude || '' FROM members", "-41"),
+        (
+            "SELECT quiet_days || ' ' || at_weekends || ' ' || holiday_until FROM members",
+            "96 1 2026-07-03",
+        ),
+        (
+            "SELECT digest_weekday || ' ' || digest_minutes || ' ' || digest_thread || ' ' \
+             || next_digest_at FROM clubs",
+            "7 480 3 2026-04-12T08:00:00+00:00",
+        ),
         (
             "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
             r#"1 [{"sowing_off":1}]"#,
