@@ -130,6 +130,10 @@ why-heat = Last day worth it: { $ended }; summer heat would catch them before th
 why-window-closed = Last day worth it: { $ended }.
 why-season-too-short = Between your frosts lie { $days } days; after a full start, about { $needs } more are needed to the first harvest.
 why-no-frost = Heat and the wet months decide there; your local extension service has planting dates for your area.
+why-months = In your garden heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+why-months-bears-heat = They bear heat and rain; the coolest weeks, until around { $coolest }, hold them back.
+why-months-too-late = Planting ended on { $ended }; what is started { $when } would meet the heat, which is back around { $heat }.
+why-months-short = Between { $starts } and the heat around { $heat } they have not enough time.
 cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
 cost-once = They should be ready around { $ready }; the season ends around { $end }.
@@ -137,6 +141,41 @@ counted-average = Your average last frost is around { $frost }.
 counted-average-at-risk = Your average last frost is around { $frost }; about one spring in ten still freezes after { $risk }.
 counted-trusted = The date you trust is { $frost }.
 counted-first-frost = Your first frost is around { $frost }.
+
+## Where it grows
+
+place-windowsill = on a windowsill
+place-lights = under lights
+place-heat-mat = on a heat mat
+place-greenhouse = in a greenhouse
+cover-fleece = fleece
+cover-cold-frame = cold frame
+cover-tunnel = tunnel
+cover-sooner = With your { $cover }, that is { $weeks } sooner than without it.
+cover-no-sooner = Your { $cover } does not keep nights and soil warm enough to bring { $crops } forward.
+cover-later = With your { $cover }, the harvest ends about { $weeks } later than without it.
+place-line-windowsill = On a windowsill seedlings stretch, so I let { $crops } grow { $most } old there at most.
+place-line-lights = Under lights: keep them close above the plants and raise them as { $crops } grow.
+place-line-heat-mat = Your heat mat keeps the soil warm; take { $crops } off it once they are up.
+place-line-greenhouse = In the greenhouse, air { $crops } on sunny days and mind cold nights.
+place-show = Your seedlings: { $place }. Cover outdoors: { $cover }.
+place-not-said = not said
+cover-none = none
+place-how-to = Tap what fits, or tell me: “I grow under lights”, “I have a cold frame”, “no cover”.
+place-noted = Noted.
+place-bad = I know windowsill, lights, heat mat and greenhouse for seedlings, and fleece, cold frame and tunnel outdoors. “{ $written }” I do not know.
+button-place = Where it grows
+button-place-is = ✓ { $name }
+button-place-windowsill = Windowsill
+button-place-lights = Lights
+button-place-heat-mat = Heat mat
+button-place-greenhouse = Greenhouse
+button-cover-fleece = Fleece
+button-cover-cold-frame = Cold frame
+button-cover-tunnel = Tunnel
+button-cover-none = No cover
+settings-place = • Seedlings { $place }
+settings-cover = • Cover outdoors: { $cover }
 
 ## What to do next
 
@@ -167,6 +206,7 @@ instead-faster-variety = What can help: a faster variety, bought plants of full 
 
 when-head = { $crops }:
 when-head-last-frost = { $crops }, counted from your average last frost around { $frost }:
+when-head-months = { $crops }, counted by your hot and wet months:
 when-head-first-frost = { $crops }, counted from your first frost around { $frost }:
 when-line = • { $what }: { $days }
 when-line-late = • { $what }: { $days }; worth it until { $last }
@@ -215,6 +255,105 @@ ripens-why-short = If you { $what } on { $on }, count on the first around { $rea
 ripens-what-helps = What helps: a faster variety, bought plants, or cover in autumn.
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
 ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
+
+## Seed: how many, tests, days to come up
+
+# $n is a whole number.
+percent = { $n }%
+
+# $n is a whole number or one with a decimal: "3", "2.5".
+years = { $n ->
+    [one] { $n } year
+   *[other] { $n } years
+}
+
+seed-count = For { $plants ->
+    [one] one plant
+   *[other] { $plants } plants
+} of { $crop }, sow { $seeds ->
+    [one] one seed
+   *[other] { $seeds } seeds
+}.
+seed-cells = In cells: { $each } seeds to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}, thinned to one plant; expect about { $empty } to stay empty.
+seed-cells-single = In cells: one seed to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}; expect about { $empty } to stay empty.
+seed-count-chance = That is the smallest number with at least a { $chance } chance of enough plants, if { $losses } of the seedlings are lost after they come up.
+seed-rate-stated = Counted with the { $rate } germination you gave.
+seed-rate-tested = Counted with your test: { $sprouted } of { $tested } sprouted, { $rate }.
+seed-rate-standard-fresh = The rate is an estimate for fresh seed: { $rate }, the US minimum standard (7 CFR 201.31).
+seed-rate-standard-aged = The rate is an estimate: { $rate } for seed { $age } old. Fresh seed counts as { $fresh }, the US minimum standard (7 CFR 201.31), falling evenly to half of that at { $life }.
+seed-rate-assumed-fresh = The rate is an estimate and my own assumption: { $rate } for fresh seed, because the US minimum standard (7 CFR 201.31) does not list { $crop }.
+seed-rate-assumed-aged = The rate is an estimate and my own assumption: { $rate } for seed { $age } old. I take fresh seed as { $fresh }, because the US minimum standard (7 CFR 201.31) does not list { $crop }; it falls evenly to half of that at { $life }.
+seed-better-fresh = Below { $least }, fresh seed is the better choice.
+seed-test-first = To know better, sprout 20 seeds on damp paper and tell me, like this: “14 of 20 { $crop } seeds sprouted”.
+seed-too-old = Don't count on that seed: { $crop } seed keeps about { $life }, and at { $age } hardly any comes up. Get fresh seed, or sprout 20 seeds on damp paper first.
+seed-too-weak = Don't count on that { $crop } seed: at { $rate } it is better replaced.
+seed-which-crop = Which crop? Ask, for example, “how many basil seeds for 12 plants?”
+seed-plants-range = I can count seeds for 1 to { $most } whole plants, not for { $written }.
+seed-per-cell-range = I can count with 1 to { $most } whole seeds in a cell, not with { $written }.
+seed-rate-range = A germination rate lies between 1% and 100%, so { $written }% cannot be.
+seed-age-range = I can count with seed up to { $most } years old, not with { $written }.
+seed-year-ahead = The year { $year } is still to come, so seed cannot be from it; which year is on the packet?
+
+test-result = { $sprouted } of { $tested } sprouted: { $rate }. For the whole packet the rate is likely between { $low } and { $high } (95% interval after Wilson).
+test-replace = Below 40%: replace this seed.
+test-sow-thicker = 40 to 50%: sow it thicker than usual.
+test-sow-by-number = 50 to 80%: sow by the number you need. Ask me, for example, “{ $sprouted } of { $tested } { $crop } seeds sprouted, how many for 12 plants?”
+test-sow-by-number-plain = 50 to 80%: sow by the number you need; name the crop and the plants you want, and I count the seeds.
+test-sow-as-usual = Above 80%: sow as usual.
+test-too-few = To rely on it, test at least { $enough } seeds (Iowa State University, 1999).
+test-range = A test counts whole seeds, 1 to { $most } of them.
+test-more-than-tested = { $sprouted } of { $tested } cannot be: no more seeds sprout than were tested.
+
+emerge-days = At { $at }, allow about { $days } for { $crops } to come up.
+emerge-between = That is read in a straight line between { $low } and { $high } in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-tested = That was counted in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-too-slow-cold = Over three weeks counts as too cold: seed that lies so long may rot.
+emerge-too-slow-hot = Over three weeks counts as too hot.
+emerge-none-cold = At { $at }, don't expect { $crops } to come up: it is too cold. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-none-hot = At { $at }, don't expect { $crops } to come up: it is too hot. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-uncertain-cold = At { $at }, expect { $crops } to come up slowly and unevenly, if at all. In the trials little or nothing came up at { $none }, and at { $counted } it took { $days } (Harrington and Minges, 1954).
+emerge-uncertain-hot = At { $at }, expect { $crops } to come up poorly, if at all. In the trials it took { $days } at { $counted }, and little or nothing came up at { $none } (Harrington and Minges, 1954).
+emerge-not-tested = I don't know how long { $crops } would take at { $at }: that was not tested. It doesn't mean that nothing comes up.
+emerge-no-table = I don't know how long { $crops } would take at { $at }: I have no trials of that crop.
+emerge-usual = Usual at { $best }: { $days }.
+emerge-relative = The trials were of { $relative }, a close relative.
+emerge-printings = Another printing of the table has little or nothing coming up at { $at }.
+emerge-which-crop = Which crop? Ask, for example, “how long do peppers take to come up at { $at }?”
+temperature-beyond = { $at } cannot be right for soil; I can reckon with { $low } to { $high }.
+
+## Soil temperature
+
+soil-go = Go ahead: sow { $crops } in the ground today. Soil at { $at } is warm enough, and by date it is worth it until { $next }.
+soil-go-on = On { $date } you can sow { $crops } in the ground, if the soil stays at { $at }; by date it is worth it until { $next }.
+soil-go-believe-soil = Go ahead: sow { $crops } in the ground. By date it would be { $next }, but believe the soil: { $at } is warm enough, and what comes up bears some frost.
+soil-go-no-date = By the soil, go ahead: { $at } is warm enough to sow { $crops } in the ground.
+soil-wait-believe-soil = Not yet: the date would do, but believe the soil. { $at } is too cold for { $crops }; wait until it stays at { $warm } or more.
+soil-wait-no-date = Not yet: { $at } is too cold for { $crops }. Wait until the soil stays at { $warm } or more.
+soil-wait-both = Not yet: soil and date agree. { $at } is too cold for { $crops }; sow when it stays at { $warm } or more, but not before { $next }.
+soil-wait-frost = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up, so wait until { $next }.
+soil-wait-cover = Only under cover: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up; without cover wait until { $next }.
+soil-wait-window = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. The next sowing opens on { $next }.
+soil-wait-cooler = Not now: { $at } is too hot for { $crops } to come up well. Wait until the soil stays at { $cool } or less.
+soil-too-late = Too late for { $crops } by date, whatever the soil. The next good days begin on { $next }.
+soil-too-late-for-good = Too late for { $crops } by date, whatever the soil.
+soil-needs = Needed for { $crops }: { $minimum } or more; best: { $best }.
+soil-above = Above { $maximum }, { $crops } can't be counted on.
+soil-above-the-least = That is above the least for { $crops } ({ $minimum }) and below the best ({ $best }), so it may be slow; I have no trials at this temperature.
+soil-good = That is within the best range for { $crops }, { $best }.
+soil-frozen = Frozen soil gives seed no water; nothing comes up until it thaws.
+soil-measure = Measure at sowing depth over several days: the soil must stay that warm, not touch it once.
+soil-list-head = With soil at { $at } on { $date }, by soil and date together:
+soil-list-none = With soil at { $at } on { $date }, there is nothing to sow in the ground.
+soil-list-go = Sow in the ground: { $crops }
+soil-list-slow = Can work, but slow: { $crops }
+soil-list-frost = Warm enough, but frost would kill what comes up: { $crops }
+soil-list-cold = Right date, but soil too cold: { $crops }
 
 ## What now
 
@@ -323,7 +462,7 @@ group-greeting = Hello! I help with the timing of sowing and planting. Ask me by
     An administrator can set the club's frost dates and time zone with /club.
 button-open-private = Get my reminders
 help-short = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
-help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
     /grow tomato, basil – put crops on your list; I remind you of them
     /drop basil – take one off
@@ -332,7 +471,10 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
     /sowings – your sowings and what comes next
     /undo – take the last change back
+    /trays tomato 12, basil 6 – which seedlings share a tray
     /frost 05-15 10-05 – your last and first frost
+    /place – where your seedlings grow
+    /hold 7 days – wait out a cold spell
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
     /holiday until 3 July – no messages before that day
@@ -357,7 +499,9 @@ frost-set-no-end = Noted for your garden: { $frost }.
 frost-set-spans = It runs over the new year, as in the southern hemisphere.
 frost-which-basis = Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
 frost-set-free = Noted: your garden has no frost. Which months are too hot there, and which are wet? For example: hot June to September, wet June to October.
-frost-hot-and-wet = Noted: { $months }. I keep that for planning by heat and rain; until then, your local extension service has planting dates for your area.
+frost-hot-and-wet = Noted: { $months }. So I plan with planting from the beginning of { $starts }, until the heat is back in { $heat }. Ask me, for example, “when can I start beans?”
+frost-months-not-understood = I could not read months in that. Which months are too hot, and which are wet? For example: hot June to September, wet June to October. Nothing changed.
+frost-months-all = If every month is hot or wet, nothing is left to plant in. Name only the hottest months and the wettest ones, for example: hot June to September, wet June to October. Nothing changed.
 frost-unset = Your own frost dates are gone; the club's hold where it has some.
 frost-show = Your garden: { $frost }.
 frost-show-club = Your club's dates hold for you: { $frost }.
@@ -426,21 +570,32 @@ sowing-indoors = { $crops }, sown indoors on { $date }
 sowing-outdoors = { $crops }, sown in the ground on { $date }
 sown-noted = Noted: { $what }.
 sown-how-to = What did you sow, how many and when? Like this: /sown basil 12 on 3 April
-sown-which = “{ $word }” can mean { $crops }. Send it once more with the full name; nothing changed.
 sown-impossible-day = I know no day “{ $written }”, so nothing changed. Like this: /sown basil 12 on 3 April
 sown-stray = I am not sure what “{ $written }” means, so nothing changed. Like this: /sown basil 12 on 3 April
 sown-future = { $date } is still to come, so nothing changed. Tell me once you have sown.
 sown-long-ago = { $date } is more than a year ago, so nothing changed.
 sown-bad-count = I can note 1 to { $most } plants for one sowing, so nothing changed.
 sown-planted = Not noted: you plant { $crops }, and only sowings are kept here.
-sown-bad-warmth = No seed comes up at that temperature, so nothing changed. Check the number.
+sown-bad-warmth = { $at } cannot be right for soil or a room; I can reckon with { $low } to { $high }, so nothing changed.
 sown-without-frost = With your frost dates (/frost 05-15 10-05) I can tell when they go out.
 sowing-up = • Up { $days }. Nothing by { $resow }? Then sow again.
+sowing-up-room = • Up { $days } in a room of about { $at }. Nothing by { $resow }? Then sow again.
+sowing-up-at = • Up { $days } at about { $at }. Nothing by { $resow }? Then sow again.
+sowing-warning = • { $what }
+sowing-below-least = At { $at }, don't expect { $crops } to come up: it is too cold. They need { $minimum } or more.
+sowing-above-most = At { $at }, don't expect { $crops } to come up: above { $maximum } they can't be counted on.
+sowing-not-tested = I have no trials at { $at }; those are the usual days at { $best }.
+sowing-move-warmer = Move them where it is { $best }; they are up { $days } after that.
+sowing-ground-warmer = They come up once the soil stays at { $warm } or more, if the seed has not rotted by then.
+sowing-cooler = Keep them cooler: { $cool } or less.
+sowing-none-by = • Nothing by { $resow }? Then sow again.
 sowing-step = • { $what }: { $days }
 sowing-from = • { $what }: from { $from }
 sowing-out-mild = • { $what }: from { $from }, when the week's nights stay above { $nights }
 sowing-harvest = • First harvest: { $days }
 sowing-bloom = • First bloom: { $days }
+sowing-old = • By the day they go out they are { $age } old, and { $most } is the most they bear: pot them up, and give them light.
+sowing-too-old = • By the day they go out they are { $age } old, and { $most } is the most they bear. Better sow again from { $from }.
 sowing-too-late = • They would be ready only after your first frost, so { $crops } from this sowing need a place under cover.
 came-up-none-waits = I know of no sowing that waits to come up. Tell me what you sow, like this: /sown basil 12 on 3 April
 came-up-which = Good! Which of them?
@@ -484,6 +639,91 @@ onion-long-intermediate = At that latitude long-day onions do well (bulbs from 1
 onion-intermediate = At that latitude choose intermediate (day-neutral) onions: they form bulbs at 12 to 14 hours of daylight.
 onion-intermediate-short = At that latitude intermediate onions do well (bulbs from 12 to 14 hours of daylight), and short-day ones (10 to 12 hours) do too.
 onion-short = That near to the equator choose short-day onions: they form bulbs at 10 to 12 hours of daylight.
+
+## Trays
+
+# $vigour is small, upright or sprawling: how a seedling grows in the tray.
+trays-head = Trays for what you sow indoors { $days }:
+trays-none = Nothing of that is sown in a tray in the next two weeks.
+trays-none-of-list = Nothing on your list is sown in a tray in the next two weeks.
+trays-empty-list = Your list is empty. Name the crops and their cells, like this: /trays tomato 12, basil 6
+trays-how-to = Which crops, and how many cells of each? Send them like this: /trays tomato 12, basil 6
+trays-bad-count = “{ $written }” is no number of cells; give from 1 to { $most } for a crop, like this: /trays tomato 12, basil 6
+trays-no-crop = “{ $written }” cells of what? Send each crop with its number, like this: /trays tomato 12, basil 6
+trays-which = “{ $word }” can mean { $crops }: name one of them.
+trays-too-long = That is more than I can lay out at once; send fewer crops.
+
+# $warmth is tray-warmth or nothing, $like is tray-like; trays that are alike are told together.
+tray-line = Tray { $number }, { $cells } cells of { $size }{ $warmth }: { $crops }. { $like }
+tray-line-several = Trays { $number }–{ $last }, each { $cells } cells of { $size }{ $warmth }: { $crops } in each. { $like }
+tray-warmth = {" "}(heat { $best })
+tray-crop = { $crops } { $cells }
+tray-crop-from = { $crops } { $cells } (sow { $date })
+tray-crop-early = { $crops } { $cells } (early; best from { $date })
+tray-like = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}, out at { $age }.
+tray-light = Keep it light until they are up.
+tray-dark = Keep it dark until they are up.
+tray-pot-up = Pot up { $crops } { $days }, into pots of { $pot }.
+tray-pot-up-plain = Pot up { $crops } { $days }.
+tray-too-early = { $crops }: not yet, from { $next }.
+tray-too-late = { $crops }: too late for a tray now; next good day { $next }.
+tray-too-late-for-good = { $crops }: too late for a tray, and your season is too short for another try.
+tray-why-together = { $vigour ->
+    [small] All are small
+    [upright] All are upright
+   *[sprawling] All sprawl, away from smaller ones
+}, want cells of { $size }, leave the tray around { $leave } and are best set out at { $age }; the same warmth and light suit their seed.
+tray-why-alone = { $vigour ->
+    [sprawling] They sprawl, so they stand away from smaller ones, and nothing else here is like them.
+   *[other] Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+}
+tray-why-no-gain = Others could stand here too, but that would save no tray.
+tray-crop-why = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until then.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until { $by }, so pot them up.
+tray-crop-why-early = That is early; best from { $date }.
+
+# The member's other crops, a line for each reason; $crops is a list of names.
+tray-rest-from = { $crop } (from { $date })
+tray-rest-not-yet = Not yet: { $crops }.
+tray-rest-too-late = Too late for a tray: { $crops }.
+tray-rest-in-place = Better sown or planted where they grow: { $crops }.
+tray-rest-settled = Sown or skipped already: { $crops }.
+
+## Cold spells
+
+hold-set = Held until { $date }: I name no hardening off and no setting out before then.
+hold-set-club = Held for the club until { $date }: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
+hold-waits = That puts off: { $jobs }.
+hold-nothing-waits = Nothing on your list was to be hardened off or set out before then.
+hold-can-wait = Your seedlings can wait that long.
+hold-pot-up = { $crops } will be { $age } old by then, more than they bear in their cells. Pot them up.
+hold-too-old = { $crops } will be { $age } old by then, too old to wait. Harden them off and set them out under cover on the mildest days, or buy young plants later.
+hold-too-old-sow-again = { $crops } will be { $age } old by then, too old to wait. Set them out under cover on the mildest days, or sow again: worth it until { $last }.
+hold-off = The hold is over; from today I name everything again.
+hold-off-own = Your own hold is over.
+hold-off-club = The club's hold is over; from today I name everything again.
+hold-none = Nothing is held.
+hold-club-counts = Your club waits until { $date }, and that counts for you as well.
+hold-how-to = In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+hold-how-to-club = In a cold spell, say how many days the club should wait, from 1 to 60: /club hold 7 days. To end it: /club hold off
+hold-show = Held until { $date }.
+hold-bad = I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.
+hold-bad-club = I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.
+now-held = Hardening off and setting out wait until { $date }.
+settings-hold = • Cold spell: held until { $date }
+settings-hold-club = • Cold spell: held until { $date } (your club's)
 
 ## Time zone, hour, language, units
 
@@ -562,7 +802,7 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
-club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
 settings-digest = • The club's week: { $day }, { $time }
 settings-digest-none = • The club's week: not sent
 
@@ -607,8 +847,11 @@ menu-mycrops = My list
 menu-sown = I have sown something
 menu-sowings = My sowings
 menu-undo = Take the last change back
+menu-trays = Which seedlings share a tray
 menu-frost = My frost dates
 menu-zone = My time zone
+menu-hold = Wait out a cold spell
+menu-place = Where my seedlings grow
 menu-hour = When my reminder comes
 menu-holiday = No messages for a while
 menu-quiet = Days without messages
@@ -627,6 +870,8 @@ plan-why-plant-out = Hardened plants bear nights down to { $nights }; the last f
 plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last frost is around { $last_frost }.
 plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
 plan-why-overwinter = For next year, around the first frost on { $first_frost }.
+plan-why-months = Heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+plan-why-cover = Your { $cover } moves this.
 plan-why-second-year = Sown in early summer, it blooms the next year.
 plan-why-before = It takes { $days }, before you { $then }.
 plan-why-hedge = A second chance beside the first sowing: if one fails, the other crops.

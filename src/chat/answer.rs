@@ -9,8 +9,10 @@ use crate::planning::{
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
+use super::figures::Figures;
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
+use super::place_text::cover_line;
 use super::understand::{Intent, Understood};
 use super::verdict_text::Telling;
 
@@ -40,6 +42,8 @@ pub struct Answer {
     pub assessments: Vec<Assessment>,
     /// For "will it ripen": what was reckoned, in the order of the crops.
     pub ripening: Vec<Ripening>,
+    /// What was reckoned of seed and soil, with the crop it is about.
+    pub figures: Vec<(CropId, Figures)>,
     /// What the bot says.
     pub text: String,
 }
@@ -54,6 +58,10 @@ impl Asked<'_> {
             Intent::WhatNow => self.what_now(),
             Intent::How => self.how(),
             Intent::WillItRipen => self.will_it_ripen(),
+            Intent::HowMany => self.how_many(),
+            Intent::GerminationTest => self.germination_test(),
+            Intent::DaysToEmerge => self.days_to_emerge(),
+            Intent::SoilTemperature => self.soil_temperature(),
             Intent::Help => Answer { text: self.speech.plain("help-short"), ..Answer::default() },
             Intent::Unknown => Answer { text: self.not_understood(), ..Answer::default() },
         };
@@ -65,12 +73,12 @@ impl Asked<'_> {
         answer
     }
 
-    fn crops(&self) -> Vec<&Crop> {
+    pub(super) fn crops(&self) -> Vec<&Crop> {
         self.understood.weighed_crops().filter_map(|id| self.catalogue.get(id.as_str())).collect()
     }
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.
-    fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
+    pub(super) fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
         let on = self.understood.on;
         match self.understood.step {
             // Somebody who plants potatoes or garlic "outdoors" sets them out.
@@ -136,7 +144,9 @@ impl Asked<'_> {
         for crop in self.crops() {
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
-                parts.push(when_text(crop, first, self.understood.step, self.speech));
+                let text = when_text(crop, first, self.understood.step, self.speech);
+                let cover = cover_line(crop, self.garden, first, self.speech);
+                parts.push([text].into_iter().chain(cover).collect::<Vec<_>>().join("\n"));
             }
             answer.assessments.extend(weighed);
         }
@@ -147,7 +157,8 @@ impl Asked<'_> {
     fn how(&self) -> Answer {
         let crops = self.crops();
         let assessments = crops.iter().flat_map(|crop| self.weigh(crop)).collect();
-        let texts: Vec<String> = crops.iter().map(|crop| how_text(crop, self.speech)).collect();
+        let texts: Vec<String> =
+            crops.iter().map(|crop| how_text(crop, self.garden.place, self.speech)).collect();
         Answer { assessments, text: texts.join("\n\n"), ..Answer::default() }
     }
 
@@ -245,6 +256,14 @@ impl Asked<'_> {
         let about = self.speech.about(&crop.id);
         if weighed.verdict == Err(Reason::NoFrostHere) {
             voice.say("ripens-no-frost", &about)
+        } else if weighed.season.is_some_and(|season| season.dry.is_some())
+            && !weighed.windows.season_too_short
+        {
+            format!(
+                "{}\n{}",
+                voice.say("ripens-no-frost", &about),
+                when_text(crop, weighed, None, self.speech)
+            )
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {

@@ -6,7 +6,7 @@ use crate::wording::{Args, args, quoted};
 
 use super::desk::Desk;
 use super::facts::Change;
-use super::{frost_talk, settings_talk};
+use super::{frost_talk, hold_talk, settings_talk};
 
 /// `/club`, alone or with one of its settings.
 pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
@@ -20,6 +20,7 @@ pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
         "language" if rest.trim().is_empty() => settings_talk::ask_language(desk, Topic::Club),
         "language" => settings_talk::language(desk, Topic::Club, rest.trim()),
         "digest" => digest(desk, rest),
+        "hold" => hold_talk::hold(desk, Topic::Club, rest),
         _ => page(desk),
     }
 }
@@ -43,6 +44,7 @@ fn page(desk: &mut Desk<'_>) {
         Some(digest) => desk.say("settings-digest", &digest_args(desk, digest)),
         None => desk.say_key("settings-digest-none"),
     });
+    lines.extend(hold_talk::settings_line(desk, club.hold, false));
     lines.push(desk.say_key("club-how-to"));
     let buttons = vec![vec![
         desk.button("button-frost", Press::AskFrost(Topic::Club)),

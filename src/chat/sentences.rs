@@ -3,6 +3,9 @@
 use serde::Deserialize;
 
 use super::day_words::{DayLists, DayWords};
+use super::hold_words::{HoldWords, RawHold};
+use super::month_words::{RawSeasons, SeasonWords};
+use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -24,6 +27,8 @@ pub enum Request {
     MyCrops,
     /// What can be done now.
     Now,
+    /// Which seedlings share a tray.
+    Trays,
     /// A question.
     Ask,
     /// Time zone.
@@ -42,6 +47,10 @@ pub enum Request {
     Holiday,
     /// Back from a holiday; a sentence without a command.
     Back,
+    /// Wait out a cold spell.
+    Hold,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
     /// The coordinator's page.
     Club,
     /// A sowing that was made.
@@ -67,12 +76,15 @@ impl Request {
             "drop" => Self::Drop,
             "mycrops" => Self::MyCrops,
             "now" => Self::Now,
+            "trays" => Self::Trays,
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
             "quiet" => Self::Quiet,
             "weekends" | "weekend" => Self::Weekends,
             "holiday" | "holidays" | "vacation" => Self::Holiday,
+            "hold" => Self::Hold,
+            "place" => Self::Place,
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
@@ -89,6 +101,9 @@ struct Openings {
     sentences: Lists,
     everything: Vec<String>,
     days: DayLists,
+    places: RawPlaces,
+    hold: RawHold,
+    seasons: RawSeasons,
 }
 
 #[derive(Debug, Deserialize)]
@@ -97,6 +112,7 @@ struct Lists {
     grow: Vec<String>,
     drop: Vec<String>,
     my_crops: Vec<String>,
+    trays: Vec<String>,
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
@@ -105,6 +121,7 @@ struct Lists {
     any_day: Vec<String>,
     holiday: Vec<String>,
     back: Vec<String>,
+    hold: Vec<String>,
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
@@ -119,6 +136,12 @@ pub struct Sentences {
     everything: Vec<String>,
     /// Words about days.
     pub days: DayWords,
+    /// How places and covers are told.
+    pub places: PlaceWords,
+    /// How hot and wet months are told.
+    pub seasons: SeasonWords,
+    /// How long a hold is.
+    pub hold: HoldWords,
 }
 
 impl Sentences {
@@ -133,6 +156,7 @@ impl Sentences {
             (lists.grow, Request::Grow),
             (lists.drop, Request::Drop),
             (lists.my_crops, Request::MyCrops),
+            (lists.trays, Request::Trays),
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
@@ -141,6 +165,7 @@ impl Sentences {
             (lists.any_day, Request::AnyDay),
             (lists.holiday, Request::Holiday),
             (lists.back, Request::Back),
+            (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
@@ -153,7 +178,14 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything, days: DayWords::new(read.days)? })
+        Ok(Self {
+            openings,
+            everything,
+            days: DayWords::new(read.days)?,
+            places: PlaceWords::new(read.places),
+            seasons: SeasonWords::new(&read.seasons),
+            hold: HoldWords::new(&read.hold),
+        })
     }
 
     /// Whether the text means the whole list: "all", "everything".

@@ -10,6 +10,7 @@ use crate::wording::{args, quoted};
 use super::days_talk;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::{hold_talk, place_talk};
 
 /// `/settings`.
 pub(super) fn show(desk: &mut Desk<'_>) {
@@ -29,6 +30,9 @@ pub(super) fn show(desk: &mut Desk<'_>) {
     if let Some(months) = &member.hot_and_wet {
         lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
     }
+    lines.extend(place_talk::settings_lines(desk));
+    let clubs = settings.hold.from == SettingFrom::Club;
+    lines.extend(hold_talk::settings_line(desk, settings.hold.is, clubs));
     let zone = args().text("zone", zone_name(settings.zone.is));
     lines.push(match settings.zone.from {
         SettingFrom::Member => desk.say("settings-zone", &zone),
@@ -70,7 +74,8 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         Some(_) => desk.button("button-holiday-over", Press::HolidayOver),
         None => desk.button("button-holiday", Press::AskHoliday),
     };
-    buttons.push(vec![holiday, desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
+    buttons.push(vec![holiday, desk.button("button-place", Press::AskPlace)]);
+    buttons.push(vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
 }

@@ -1,9 +1,12 @@
 //! Sowings in words: which one it is, and what follows from it.
 
 use crate::club::Sowing;
-use crate::planning::{Crop, HarvestKind, SowingPlan, Step, Way, sowing_plan};
+use crate::planning::{
+    Crop, HarvestKind, SowingPlan, Step, Verdict, Way, assess, oldest_weeks, sowing_plan,
+};
 use crate::wording::{args, sentence};
 
+use super::coming_up_text::coming_up_lines;
 use super::desk::Desk;
 
 /// "12 basil, sown indoors on April 22".
@@ -28,23 +31,43 @@ pub(super) fn plan_of(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> SowingPl
     sowing_plan(crop, desk.garden(), &sowing.sown(&desk.facts.marks))
 }
 
-/// When it should be up, in a line.
+/// When it should be up, or that it will not, in a line.
 pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
-    emergence(desk, &plan_of(desk, crop, sowing))
+    coming_up(desk, crop, sowing, &plan_of(desk, crop, sowing)).into_iter().next()
 }
 
-fn emergence(desk: &Desk<'_>, plan: &SowingPlan) -> Option<String> {
-    let (first, last) = plan.emergence?;
-    let resow = plan.resow_on.map_or_else(String::new, |day| desk.date(day));
-    let days = desk.speech.voice.range(first, last);
-    Some(desk.say("sowing-up", &args().text("days", days).text("resow", resow)))
+fn coming_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Vec<String> {
+    coming_up_lines(desk, crop, sowing.way, sowing.room_c.is_some(), plan)
+}
+
+/// That plants sown too early outgrow their cells before they can go out, and when to sow again.
+fn too_old(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Option<String> {
+    let garden = desk.garden()?;
+    let indoors = crop.indoors.as_ref().filter(|_| sowing.way == Way::Indoors)?;
+    let out = plan.of(Step::PlantOut)?;
+    let oldest = oldest_weeks(&indoors.age_weeks, garden.place);
+    let age = out.ideal_from.signed_duration_since(sowing.sown_on).num_days();
+    if age <= oldest * 7 {
+        return None;
+    }
+    let voice = &desk.speech.voice;
+    let about = args().text("age", voice.weeks(age)).text("most", voice.weeks(oldest * 7));
+    let again = assess(crop, garden, Step::SowIndoors, desk.today);
+    match again.next_date.filter(|_| again.verdict() == Some(Verdict::TooEarly)) {
+        Some(from) => Some(desk.say("sowing-too-old", &about.text("from", desk.date(from)))),
+        None => Some(desk.say("sowing-old", &about)),
+    }
 }
 
 /// Everything that follows from a sowing, a line each.
 pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
     let voice = &desk.speech.voice;
     let plan = plan_of(desk, crop, sowing);
-    let mut lines: Vec<String> = emergence(desk, &plan).into_iter().collect();
+    let mut lines = coming_up(desk, crop, sowing, &plan);
+    if plan.coming_up.is_some_and(|coming| !coming.outlook.comes_up()) {
+        // Dates of plants that do not come up would only mislead.
+        return Some(lines.join("\n"));
+    }
     for (step, window) in &plan.steps {
         let days = voice.range(window.ideal_from, window.ideal_to);
         let what = sentence(&desk.speech.step_phrase(*step, crop));
@@ -66,6 +89,7 @@ pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option
             _ => desk.say("sowing-step", &args),
         });
     }
+    lines.extend(too_old(desk, crop, sowing, &plan));
     if plan.too_late {
         lines.push(desk.say("sowing-too-late", &desk.speech.about(&crop.id)));
     }

@@ -51,7 +51,12 @@ impl ClubWeek {
             let Some(crop) = catalogue.get(crop.as_str()) else { continue };
             let years = from.year() - 1..=to.year() + 1;
             let all = years.flat_map(|year| jobs(crop, &Season::of_year(frost, year)));
-            for job in all.filter(for_all) {
+            // A cold spell that the club waits out moves its jobs too.
+            let stands = |job| match garden.hold {
+                Some(hold) => hold.stand(job, crop, from),
+                None => Some(job),
+            };
+            for job in all.filter(for_all).filter_map(stands) {
                 if (from..=to).contains(&job.window.ideal_to) && !never_pressed(crop, &job) {
                     week.closes.push((job.clone(), *members));
                 }

@@ -208,7 +208,8 @@ async fn merge(
          digest_made_for = COALESCE(digest_made_for, \
            (SELECT digest_made_for FROM clubs WHERE id = $2)), \
          digest_weekday = COALESCE(digest_weekday, \
-           (SELECT digest_weekday FROM clubs WHERE id = $2)) \
+           (SELECT digest_weekday FROM clubs WHERE id = $2)), \
+         hold = COALESCE(hold, (SELECT hold FROM clubs WHERE id = $2)) \
          WHERE id = $3",
     )
     .bind(chat)

@@ -101,6 +101,10 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         habits: habits(&kept)?,
         hot_and_wet: kept.get("hot_and_wet")?,
         latitude: kept.get("latitude")?,
+        months: kept.json("months")?,
+        place: kept.parsed("place")?,
+        cover: kept.parsed("cover")?,
+        hold: kept.parsed("hold")?,
     })
 }
 
@@ -135,6 +139,7 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         zone: kept.parsed("zone")?,
         language: kept.parsed("language")?,
         digest: digest(&kept)?,
+        hold: kept.parsed("hold")?,
         join_token: kept.get("join_token")?,
     })
 }

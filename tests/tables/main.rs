@@ -9,10 +9,14 @@
 
 mod agreed;
 mod csv;
+mod emergence;
+mod frost_free;
 mod listed;
 mod ordered;
+mod places;
 mod published;
 mod rules;
+mod trays;
 mod zones;
 
 use sowbell::catalogue::Catalogue;

@@ -22,7 +22,7 @@ fn garden() -> Garden {
 }
 
 fn member(habits: Habits) -> Member {
-    let Garden { frost } = garden();
+    let frost = garden().frost;
     assert!(matches!(frost, Frost::Dates(_)));
     Member {
         id: 1,
@@ -37,6 +37,10 @@ fn member(habits: Habits) -> Member {
         habits,
         hot_and_wet: None,
         latitude: None,
+        months: None,
+        place: None,
+        cover: None,
+        hold: None,
     }
 }
 

@@ -5,7 +5,9 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
 use crate::club::{Digest, Habits, Mark, ReminderTime, Sowing, Units};
-use crate::planning::{Basis, CropId, Frost, FrostDates, Label, Way};
+use crate::planning::{
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
+};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -13,20 +15,19 @@ async fn the_kept_forms_stay() {
     let now = at("2026-04-10T06:00:00.25Z");
     let day = |text: &str| text.parse().unwrap();
     let dates = FrostDates::new(day("05-15"), Some(day("09-25")), Basis::Trusted).unwrap();
-    let week = Digest {
-        on: chrono::Weekday::Sun,
-        at: ReminderTime::from_minutes(480).unwrap(),
-        thread: Some(3),
-    };
     let changes = [
         Change::OpenClub { title: "Elm Row".to_owned() },
         Change::ClubFrost(Some(Frost::Free)),
-        Change::ClubDigest(Some(week)),
         Change::ClubLanguage(Some("pt-BR".parse().unwrap())),
         Change::MemberFrost(Some(Frost::Dates(dates))),
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberMonths(HotAndWet::new(Months::from_to(6, 9), Months::from_to(11, 1)).ok()),
+        Change::MemberPlace(Some(Place::HeatMat)),
+        Change::MemberCover(Some(Cover::ColdFrame)),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
+        Change::ClubHold(Some("2026-04-09/2026-04-12".parse().unwrap())),
         Change::MemberReachable(true),
         Change::MarkJob(
             "pea.so.s.2026".parse().unwrap(),
@@ -48,16 +49,7 @@ async fn the_kept_forms_stay() {
         ended_on: None,
         job: Some("basil.so.o.2026".parse().unwrap()),
     };
-    let habits = Habits {
-        quiet: "67".parse().unwrap(),
-        at_weekends: true,
-        holiday_until: Some(super::date("2026-07-03")),
-    };
-    let sown = [
-        Change::RecordSowing(sowing),
-        Change::MemberLatitude(Some(-41)),
-        Change::MemberHabits(habits),
-    ];
+    let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
     bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
@@ -77,6 +69,10 @@ async fn the_kept_forms_stay() {
         ),
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
+        ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
+        ("SELECT months FROM members", r#"{"hot":[6,7,8,9],"wet":[1,11,12]}"#),
+        ("SELECT hold FROM members", "2026-04-10/2026-04-17"),
+        ("SELECT hold FROM clubs", "2026-04-09/2026-04-12"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
         ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
         ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),
@@ -91,15 +87,6 @@ async fn the_kept_forms_stay() {
         ),
         ("SELECT latitude || '' FROM members", "-41"),
         (
-            "SELECT quiet_days || ' ' || at_weekends || ' ' || holiday_until FROM members",
-            "96 1 2026-07-03",
-        ),
-        (
-            "SELECT digest_weekday || ' ' || digest_minutes || ' ' || digest_thread || ' ' \
-             || next_digest_at FROM clubs",
-            "7 480 3 2026-04-12T08:00:00+00:00",
-        ),
-        (
             "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
             r#"1 [{"sowing_off":1}]"#,
         ),
@@ -113,5 +100,41 @@ async fn the_kept_forms_stay() {
         ("SELECT named FROM outgoing", r#"[{"job":"pea.so.s.2026","before":null}]"#),
     ] {
         assert_eq!(text(statement).await, kept, "{statement}");
+    }
+}
+
+#[tokio::test]
+async fn the_kept_forms_of_days_stay() {
+    let bench = bench().await;
+    let now = at("2026-04-10T06:00:00Z");
+    let habits = Habits {
+        quiet: "67".parse().unwrap(),
+        at_weekends: true,
+        holiday_until: Some(super::date("2026-07-03")),
+    };
+    let week = Digest {
+        on: chrono::Weekday::Sun,
+        at: ReminderTime::from_minutes(480).unwrap(),
+        thread: Some(3),
+    };
+    let open = Change::OpenClub { title: "Elm Row".to_owned() };
+    let changes = [open, Change::ClubDigest(Some(week)), Change::MemberHabits(habits)];
+    let facts = bench.keep(&group(7, -5), &changes, now).await.unwrap();
+    assert_eq!(facts.member.habits, habits);
+    assert_eq!(facts.club.and_then(|club| club.digest), Some(week));
+    for (statement, kept) in [
+        (
+            "SELECT quiet_days || ' ' || at_weekends || ' ' || holiday_until FROM members",
+            "96 1 2026-07-03",
+        ),
+        (
+            "SELECT digest_weekday || ' ' || digest_minutes || ' ' || digest_thread || ' ' \
+             || next_digest_at FROM clubs",
+            "7 480 3 2026-04-12T08:00:00+00:00",
+        ),
+    ] {
+        let is: String =
+            sqlx::query_scalar(statement).fetch_one(&bench.store.reader).await.unwrap();
+        assert_eq!(is, kept, "{statement}");
     }
 }
