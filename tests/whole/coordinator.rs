@@ -25,7 +25,8 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     [Frost dates] [Time zone] [Language]
     ");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club frost 05-15 10-05").await), @r"
@@ -42,7 +43,8 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Frost: last frost around 15 May, first frost around 5 October
     • Time zone: America/Denver
     • Language: English (UK)
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/settings").await.text, @r"
     Your settings
@@ -119,7 +121,8 @@ async fn when_nobody_can_say_who_is_an_administrator_nothing_changes() {
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
 }
 

@@ -189,11 +189,24 @@ async fn a_morning_lists_what_is_coming_and_says_first_what_cannot_wait() {
     let world = World::start("2026-04-09T12:00:00Z").await;
     let fern = grower(&world, "Fern", "tomato, basil, cucumber, carrot, kale").await;
     let came = mornings(&world, &fern, 4, [10, 12]).await;
-    insta::assert_snapshot!(came.join("\n\n"), @"");
+    insta::assert_snapshot!(came.join("\n\n"), @"
+    Good morning! Friday, April 10:
+    1. Sow kale indoors: late, but worth it until June 13.
+    2. Sow tomatoes indoors: today is the last good day.
+    3. Sow basil indoors: good until April 24.
+    4. Harden off kale: over 7 to 14 days, while nights stay above 27 °F.
+    ");
     // A week before cucumbers are sown indoors it is not their week yet.
     let moss = grower(&world, "Moss", "basil, cucumber, zinnia").await;
     let came = mornings(&world, &moss, 4, [13, 14]).await;
-    insta::assert_snapshot!(came.join("\n\n"), @"");
+    insta::assert_snapshot!(came.join("\n\n"), @"
+    Good morning! Monday, April 13:
+    1. Sow basil indoors: good until April 24.
+
+    Coming this week:
+    • Friday, April 17: sow cucumbers indoors
+    • Friday, April 17: sow zinnias indoors
+    ");
 }
 
 #[tokio::test(flavor = "multi_thread")]

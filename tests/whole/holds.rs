@@ -130,8 +130,9 @@ async fn the_coordinator_holds_for_the_club() {
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
+    • The club's week: not sent
     • Cold spell: held until May 14
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/hold").await.text, @"
     Held until May 14.

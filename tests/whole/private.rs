@@ -475,7 +475,9 @@ mod settings {
         • Club: Hillside Growers
         [Frost dates] [Time zone]
         [Reminder time] [°C and cm]
-        [Language] [Where it grows]
+        [Quiet days] [I garden at weekends]
+        [Holiday] [Where it grows]
+        [Language]
         ");
         let page = fern.last();
         fern.presses_under(&page, "°C and cm").await;
