@@ -3,7 +3,7 @@
 use chrono::{DateTime, Days, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
-use crate::club::{ReminderTime, Settings};
+use crate::club::{ReminderTime, Settings, as_grown};
 use crate::messages::{Outgoing, Say};
 use crate::planning::JobKey;
 use crate::reminders::{
@@ -93,7 +93,9 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     }
     let Some(garden) = settings.garden.is else { return morning };
     let known = Known { marks: &due.marks, sowings: &due.sowings };
-    let crops = || due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
+    let own = as_grown(&knowledge.catalogue, &due.varieties);
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let crops = || due.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
     let mut jobs = due_jobs(crops(), known, garden, date, habits.quiet);
     // What cannot wait is never left for another morning, as far as one message carries it.
     let must = cannot_wait(&jobs, known, date, habits.quiet).min(MOST_AT_ONCE);
@@ -109,12 +111,7 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: reminder_text(
-            &Named { due: &jobs, more, coming: &coming },
-            &knowledge.catalogue,
-            &speech,
-            date,
-        ),
+        text: reminder_text(&Named { due: &jobs, more, coming: &coming }, catalogue, &speech, date),
         buttons: reminder_buttons(&keys, &due.marks, &speech, date),
         ..Say::default()
     }));

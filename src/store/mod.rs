@@ -23,12 +23,13 @@ mod settling;
 mod sowings;
 #[cfg(test)]
 mod tests;
+mod varieties;
 mod work;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, ClubId, JobMark, Member, MemberId, Sowing};
+use crate::club::{Club, ClubId, JobMark, Member, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
 use crate::reminders::Grown;
@@ -136,6 +137,8 @@ pub struct MemberDue {
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
     pub sowings: Vec<Sowing>,
+    /// Their varieties.
+    pub varieties: Vec<Variety>,
 }
 
 /// A club whose digest has come, with what it needs.

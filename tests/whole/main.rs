@@ -25,3 +25,4 @@ mod seeds;
 mod sowings;
 mod trays;
 mod trouble;
+mod varieties;

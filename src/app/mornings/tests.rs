@@ -119,6 +119,7 @@ fn season(
             crops: crops.iter().map(|crop| CropId::new(*crop)).collect(),
             marks: kept,
             sowings: Vec::new(),
+            varieties: Vec::new(),
         };
         let now = ReminderTime::default().on(date, chrono_tz::Tz::UTC);
         let made = morning(knowledge, &due, now);
