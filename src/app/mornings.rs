@@ -4,10 +4,13 @@ use chrono::{DateTime, Days, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
 use crate::club::{ReminderTime, Settings};
-use crate::messages::{Outgoing, Say};
+use crate::messages::{LONGEST_TEXT, Outgoing, Say};
 use crate::planning::JobKey;
-use crate::reminders::{Known, MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
+use crate::reminders::{
+    Known, MOST_JOBS, MOST_LISTS_TOLD, due_jobs, list_news_text, reminder_buttons, reminder_text,
+};
 use crate::store::{MemberDue, Morning, StoreError};
+use crate::wording::shorten_to_limit;
 
 use super::App;
 
@@ -20,7 +23,8 @@ const LONGEST_PAUSE: TimeDelta = TimeDelta::seconds(15);
 
 impl App {
     /// Queues the morning's message of every member whose reminder time has passed and says how
-    /// many members that were. A member with nothing due gets none.
+    /// many members that were. A member with nothing due and no news gets
+    /// none.
     ///
     /// # Errors
     /// When the store fails; what was kept before stays kept, and the rest is due again.
@@ -69,6 +73,7 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
         date,
         outgoing: None,
         named: Vec::new(),
+        told: Vec::new(),
         next: time.next_after(now, zone),
         expires: midnight.on(date + Days::new(1), zone),
     };
@@ -76,23 +81,33 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     if time.on(date, zone) > now {
         return morning;
     }
-    let Some(garden) = settings.garden.is else { return morning };
     let known = Known { marks: &due.marks, sowings: &due.sowings };
     let crops = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-    let mut jobs = due_jobs(crops, known, garden, date);
+    let mut jobs = match settings.garden.is {
+        Some(garden) => due_jobs(crops, known, garden, date),
+        None => Vec::new(),
+    };
+    // A list that changed is told on the next morning, whether or not a job is due.
+    let news = due.news.get(..due.news.len().min(MOST_LISTS_TOLD)).unwrap_or_default();
     let more = jobs.len().saturating_sub(MOST_JOBS);
     jobs.truncate(MOST_JOBS);
-    if jobs.is_empty() {
+    if jobs.is_empty() && news.is_empty() {
         return morning;
     }
     let speech = knowledge.speech_for(&settings);
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
+    let mut text = reminder_text(&jobs, more, &knowledge.catalogue, &speech, date);
+    if !news.is_empty() {
+        text.push_str(if jobs.is_empty() { "\n" } else { "\n\n" });
+        text.push_str(&list_news_text(news, &speech));
+    }
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: reminder_text(&jobs, more, &knowledge.catalogue, &speech, date),
+        text: shorten_to_limit(&text, LONGEST_TEXT).into_owned(),
         buttons: reminder_buttons(&keys, &due.marks, &speech),
         ..Say::default()
     }));
     morning.named = keys;
+    morning.told = news.iter().map(|news| news.list).collect();
     morning
 }

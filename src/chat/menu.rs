@@ -34,6 +34,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("grow", speech.plain("menu-grow")),
             ("drop", speech.plain("menu-drop")),
             ("mycrops", speech.plain("menu-mycrops")),
+            ("lists", speech.plain("menu-lists")),
             ("sown", speech.plain("menu-sown")),
             ("sowings", speech.plain("menu-sowings")),
             ("undo", speech.plain("menu-undo")),
@@ -42,6 +43,9 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("hour", speech.plain("menu-hour")),
             ("settings", speech.plain("menu-settings")),
         ]);
+    }
+    if scope != MenuScope::Private {
+        commands.push(("lists", speech.plain("menu-lists")));
     }
     if scope == MenuScope::Administrators {
         commands.push(("club", speech.plain("menu-club")));

@@ -4,6 +4,8 @@ use serde::Deserialize;
 
 use crate::catalogue::normalise;
 
+use super::list_words::ListWords;
+
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Request {
@@ -31,6 +33,8 @@ pub enum Request {
     Hour,
     /// The coordinator's page.
     Club,
+    /// The club's lists.
+    Lists,
     /// A sowing that was made.
     Sown,
     /// The list of one's sowings.
@@ -58,6 +62,7 @@ impl Request {
             "zone" => Self::Zone,
             "hour" => Self::Hour,
             "club" => Self::Club,
+            "lists" | "list" => Self::Lists,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
             "undo" => Self::Undo,
@@ -72,6 +77,8 @@ impl Request {
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    #[serde(default)]
+    list_words: ListWords,
 }
 
 #[derive(Debug, Deserialize)]
@@ -84,6 +91,8 @@ struct Lists {
     zone: Vec<String>,
     hour: Vec<String>,
     settings: Vec<String>,
+    #[serde(default)]
+    of_club: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
     undo: Vec<String>,
@@ -95,6 +104,7 @@ struct Lists {
 pub struct Sentences {
     openings: Vec<(String, Request)>,
     everything: Vec<String>,
+    list_words: ListWords,
 }
 
 impl Sentences {
@@ -113,6 +123,7 @@ impl Sentences {
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
             (lists.settings, Request::Settings),
+            (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
             (lists.undo, Request::Undo),
@@ -124,7 +135,13 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything })
+        Ok(Self { openings, everything, list_words: read.list_words })
+    }
+
+    /// The language's own verbs of `/list`.
+    #[must_use]
+    pub fn list_words(&self) -> &ListWords {
+        &self.list_words
     }
 
     /// Whether the text means the whole list: "all", "everything".

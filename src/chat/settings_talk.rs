@@ -58,7 +58,11 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         ],
         vec![desk.button("button-hour", Press::AskHour), units],
     ];
-    buttons.push(vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
+    let mut last = vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))];
+    if desk.in_private() && desk.facts.clubs.len() > 1 {
+        last.push(desk.button("button-which-club", Press::WhichClub));
+    }
+    buttons.push(last);
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
 }

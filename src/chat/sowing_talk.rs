@@ -137,7 +137,8 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
     let whole = sowings.len() <= MOST_WHOLE;
     for sowing in sowings {
         let Some(crop) = desk.crop(&sowing.crop) else { continue };
-        if !desk.facts.crops.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
+        // What was sown is the member's own from then on, whatever becomes of a list.
+        if !desk.facts.growing.own.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
             new_crops.push(sowing.crop.clone());
         }
         let what = sowing_words(desk, &sowing);

@@ -40,6 +40,7 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
     let mut lines = Vec::new();
     let (mut off, mut on): (Vec<CropId>, Vec<CropId>) = (Vec::new(), Vec::new());
     let mut jobs = Vec::new();
+    let (mut back, mut out): (Vec<CropId>, Vec<CropId>) = (Vec::new(), Vec::new());
     for put_back in &last.put_back {
         match put_back {
             PutBack::CropOff(crop) => off.push(crop.clone()),
@@ -59,6 +60,23 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
                 let what = sowing_words(desk, sowing);
                 lines.push(desk.say("undo-sowing-as", &args().text("what", what)));
             }
+            PutBack::Unsubscribe(id) => {
+                let lists = &desk.facts.growing.lists;
+                let list = lists.iter().find(|list| list.id == *id);
+                lines.extend(
+                    list.map(|list| {
+                        desk.say("list-unsubscribed", &args().text("list", &list.name))
+                    }),
+                );
+            }
+            PutBack::Subscribe { list, .. } => {
+                let list = desk.facts.lists.iter().find(|known| known.id == *list);
+                lines.extend(
+                    list.map(|list| desk.say("undo-subscribed", &args().text("list", &list.name))),
+                );
+            }
+            PutBack::SkipOff(crop) => back.push(crop.clone()),
+            PutBack::SkipOn(crop) => out.push(crop.clone()),
         }
     }
     // The mark of a sowing job goes with its sowing.
@@ -74,6 +92,14 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
     if !on.is_empty() {
         let names = desk.speech.crop_list(&on);
         lines.push(desk.say("undo-crops-on", &args().text("crops", names)));
+    }
+    if !back.is_empty() {
+        let names = desk.speech.crop_list(&back);
+        lines.push(desk.say("undo-skip-off", &args().text("crops", names)));
+    }
+    if !out.is_empty() {
+        let names = desk.speech.crop_list(&out);
+        lines.push(desk.say("undo-skip-on", &args().text("crops", names)));
     }
     if lines.is_empty() {
         lines.push(desk.say_key("notice-undone"));

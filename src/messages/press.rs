@@ -82,6 +82,22 @@ pub enum Press {
     Settings,
     /// Show the coordinator's page.
     ClubPage,
+    /// Show the club's lists.
+    Lists,
+    /// Show a list by its number.
+    List(i64),
+    /// Subscribe to a list by its number.
+    Subscribe(i64),
+    /// End the subscription to a list by its number.
+    Unsubscribe(i64),
+    /// Take a list out of the archive, by its number.
+    ReopenList(i64),
+    /// A member by their number is no helper of the club any more.
+    DismissHelper(i64),
+    /// Ask which of several clubs is meant in private.
+    WhichClub,
+    /// The club of this number is meant from now on.
+    UseClub(i64),
 }
 
 /// Button data that no release of this program wrote.
@@ -182,6 +198,14 @@ impl fmt::Display for Press {
             Self::AskLanguage(topic) => write!(f, "L:{topic}"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
+            Self::Lists => f.write_str("ls"),
+            Self::List(id) => write!(f, "li:{id}"),
+            Self::Subscribe(id) => write!(f, "l+:{id}"),
+            Self::Unsubscribe(id) => write!(f, "l-:{id}"),
+            Self::ReopenList(id) => write!(f, "lo:{id}"),
+            Self::DismissHelper(id) => write!(f, "hd:{id}"),
+            Self::WhichClub => f.write_str("cw"),
+            Self::UseClub(id) => write!(f, "cu:{id}"),
         }
     }
 }
@@ -253,6 +277,14 @@ fn read(text: &str) -> Option<Press> {
         "L" => Press::AskLanguage(rest.parse().ok()?),
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
+        "ls" if rest.is_empty() => Press::Lists,
+        "li" => Press::List(rest.parse().ok()?),
+        "l+" => Press::Subscribe(rest.parse().ok()?),
+        "l-" => Press::Unsubscribe(rest.parse().ok()?),
+        "lo" => Press::ReopenList(rest.parse().ok()?),
+        "hd" => Press::DismissHelper(rest.parse().ok()?),
+        "cw" if rest.is_empty() => Press::WhichClub,
+        "cu" => Press::UseClub(rest.parse().ok()?),
         _ => return None,
     })
 }
@@ -376,6 +408,14 @@ mod tests {
             (Press::AskLanguage(Topic::Mine), "L:m"),
             (Press::Settings, "s"),
             (Press::ClubPage, "C"),
+            (Press::Lists, "ls"),
+            (Press::List(7), "li:7"),
+            (Press::Subscribe(7), "l+:7"),
+            (Press::Unsubscribe(7), "l-:7"),
+            (Press::ReopenList(7), "lo:7"),
+            (Press::DismissHelper(12), "hd:12"),
+            (Press::WhichClub, "cw"),
+            (Press::UseClub(3), "cu:3"),
         ]
     }
 
@@ -424,6 +464,10 @@ mod tests {
             "z:m:Mars/Base",
             "u:k",
             "s:1",
+            "ls:1",
+            "li:",
+            "l+:x",
+            "hd",
             "H:1",
             "g:",
             "m:tomato",

@@ -3,6 +3,7 @@
 mod applicable;
 mod due;
 mod from_sowings;
+mod list_news;
 mod message;
 #[cfg(test)]
 mod tests;
@@ -10,6 +11,7 @@ mod tests;
 pub use applicable::Known;
 pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
 pub use from_sowings::steps_left;
+pub use list_news::{MOST_LISTS_TOLD, list_news_text};
 pub use message::{
     MOST_JOBS, job_line, job_of, needs_mild_nights, reminder_buttons, reminder_text,
 };

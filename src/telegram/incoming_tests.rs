@@ -48,7 +48,7 @@ fn message(chat: Value, fields: Value) -> Value {
 }
 
 fn text(text: &str, addressed: bool) -> What {
-    What::Text { text: text.to_owned(), message: 5, addressed }
+    What::Text { text: text.to_owned(), message: 5, addressed, replies_to: None }
 }
 
 #[test]

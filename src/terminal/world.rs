@@ -114,7 +114,7 @@ impl World {
     ) -> anyhow::Result<()> {
         let message = self.phones.wrote(who.name());
         let text = text.to_owned();
-        self.happens(who, place, What::Text { text, message, addressed }).await
+        self.happens(who, place, What::Text { text, message, addressed, replies_to: None }).await
     }
 
     /// A person presses the button with this number, from 1, under the message in view.
