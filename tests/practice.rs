@@ -189,3 +189,27 @@ fn a_reader_who_went_away_is_no_failure() {
     let output = child.wait_with_output().expect("ended");
     assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
 }
+
+#[test]
+fn a_clubs_list_can_be_practised_from_making_it_to_its_morning() {
+    let shown = practise(&[
+        "/lists",
+        "/list join salsa",
+        "/mycrops",
+        ":group",
+        "/list salsa + leek",
+        ":oda",
+        ":reply @fern /club helper add",
+        ":fern",
+        "/list salsa + leek",
+        ":morning",
+    ]);
+    assert!(shown[0].contains("Salsa bed: 3 crops"), "{}", shown[0]);
+    assert!(shown[1].contains("“Salsa bed” is in your plan now."), "{}", shown[1]);
+    // Fern chose tomatoes herself; dill comes from the list only.
+    assert!(shown[2].contains("(your own, and from “Salsa bed”)"), "{}", shown[2]);
+    assert!(shown[4].contains("Only administrators of this group"), "{}", shown[4]);
+    assert!(shown[6].contains("Fern may now change"), "{}", shown[6]);
+    assert!(shown[8].contains("On “Salsa bed” now: leek"), "{}", shown[8]);
+    assert!(shown[9].contains("Your club put leek on “Salsa bed”"), "{}", shown[9]);
+}

@@ -3,6 +3,7 @@
 use crate::club::{
     ClubList, LONGEST_LIST_NAME, LONGEST_LIST_NOTE, ListId, MOST_LIST_CROPS, MOST_LISTS,
 };
+use crate::messages::Press;
 use crate::planning::CropId;
 use crate::wording::{args, quoted};
 
@@ -148,9 +149,10 @@ fn make(desk: &mut Desk<'_>, name: &str, crops: &str) {
         desk.say("list-made", &about.text("crops", desk.speech.crop_list(&found)))
     }];
     lines.extend(notes);
-    lines.push(desk.say("list-made-next", &args().text("list", &name)));
+    lines.push(desk.say_key("list-made-next"));
     desk.change(Change::List(ListChange::Make { name, note: None, crops: found }));
-    desk.reply(lines.join("\n"));
+    let buttons = vec![vec![desk.button("button-lists", Press::Lists)]];
+    desk.reply_with(lines.join("\n"), buttons);
 }
 
 fn add(desk: &mut Desk<'_>, list: &ClubList, text: &str) {
@@ -272,7 +274,7 @@ fn archive(desk: &mut Desk<'_>, list: &ClubList) {
     let mut lines = vec![desk.say("list-archived", &args().text("list", &list.name))];
     lines.extend(who_hears(desk, list));
     desk.change(Change::List(ListChange::Archive(list.id)));
-    let undo = crate::messages::Press::ReopenList(list.id);
+    let undo = Press::ReopenList(list.id);
     let buttons = vec![vec![desk.button("button-undo", undo)]];
     desk.reply_with(lines.join("\n"), buttons);
 }
@@ -333,7 +335,8 @@ fn copy(desk: &mut Desk<'_>, code: &str) {
         let crops = desk.speech.crop_list(&list.crops);
         desk.say("list-copied", &about.text("crops", crops))
     };
-    let text = format!("{text}\n{}", desk.say("list-made-next", &args().text("list", &name)));
+    let text = format!("{text}\n{}", desk.say_key("list-made-next"));
     desk.change(Change::List(ListChange::Make { name, note: list.note, crops: list.crops }));
-    desk.reply(text);
+    let buttons = vec![vec![desk.button("button-lists", Press::Lists)]];
+    desk.reply_with(text, buttons);
 }

@@ -79,7 +79,12 @@ fn tell(desk: &mut Desk<'_>, list: &ClubList, subscribes: bool, text: String, ch
     let pressed = matches!(desk.incoming.what, What::Pressed { .. });
     if pressed {
         if desk.in_private() {
-            one_as(desk, list, subscribes);
+            let mut list = list.clone();
+            if changed {
+                let others = list.subscribers.saturating_sub(usize::from(!subscribes));
+                list.subscribers = others + usize::from(subscribes);
+            }
+            one_as(desk, &list, subscribes);
         }
         desk.answer_press(Some(text));
         return;

@@ -3,6 +3,7 @@
 mod clubs;
 mod journal;
 mod kept_forms;
+mod lists;
 mod mornings;
 mod opening;
 mod order;
