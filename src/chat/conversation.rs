@@ -9,9 +9,9 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, coordinator_talk, crop_talk, frost_talk, job_talk, latitude_talk,
-    list_show, list_talk, list_words, question_talk, settings_talk, sowing_list, sowing_talk,
-    subscribe_talk, undo_talk, which_club_talk,
+    came_up_talk, club_talk, coordinator_talk, crop_talk, frost_talk, hold_talk, job_talk,
+    latitude_talk, list_show, list_talk, list_words, place_talk, question_talk, settings_talk,
+    sowing_list, sowing_talk, subscribe_talk, undo_talk, which_club_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -105,6 +105,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::AskZone(Topic::Club)
                     | Press::Language(Topic::Club, _)
                     | Press::AskLanguage(Topic::Club)
+                    | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
             let role = if in_group && club { RoleMatters::Surely } else { RoleMatters::No };
@@ -207,6 +208,9 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
+    if place_talk::told(desk, text) {
+        return;
+    }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     let sentence = desk.tongue.sentences.read(text);
     // "I sowed peas in March, can I sow more?" asks; it does not only tell.
@@ -246,7 +250,9 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
+        Expected::Place => place_talk::came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -287,6 +293,8 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
+        Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
         Request::Lists => list_talk::lists(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest),
@@ -328,6 +336,10 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Units(units) => settings_talk::set_units(desk, units),
         Press::Language(topic, tag) => settings_talk::language(desk, topic, &tag),
         Press::AskLanguage(topic) => settings_talk::ask_language(desk, topic),
+        Press::Hold(topic, hold) => hold_talk::set(desk, topic, hold),
+        Press::Place(place) => place_talk::set_place(desk, place),
+        Press::Cover(cover) => place_talk::set_cover(desk, cover),
+        Press::AskPlace => place_talk::place(desk, ""),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
         Press::Lists => list_show::all(desk),

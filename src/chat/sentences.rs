@@ -2,9 +2,11 @@
 
 use serde::Deserialize;
 
-use crate::catalogue::normalise;
-
+use super::hold_words::{HoldWords, RawHold};
 use super::list_words::ListWords;
+use super::month_words::{RawSeasons, SeasonWords};
+use super::place_words::{PlaceWords, RawPlaces};
+use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -31,6 +33,10 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Wait out a cold spell.
+    Hold,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
     /// The coordinator's page.
     Club,
     /// The club's lists.
@@ -61,6 +67,8 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "hold" => Self::Hold,
+            "place" => Self::Place,
             "club" => Self::Club,
             "lists" | "list" => Self::Lists,
             "sown" | "sowed" => Self::Sown,
@@ -77,6 +85,9 @@ impl Request {
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    places: RawPlaces,
+    hold: RawHold,
+    seasons: RawSeasons,
     #[serde(default)]
     list_words: ListWords,
 }
@@ -90,6 +101,7 @@ struct Lists {
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    hold: Vec<String>,
     settings: Vec<String>,
     #[serde(default)]
     of_club: Vec<String>,
@@ -104,6 +116,12 @@ struct Lists {
 pub struct Sentences {
     openings: Vec<(String, Request)>,
     everything: Vec<String>,
+    /// How places and covers are told.
+    pub places: PlaceWords,
+    /// How hot and wet months are told.
+    pub seasons: SeasonWords,
+    /// How long a hold is.
+    pub hold: HoldWords,
     list_words: ListWords,
 }
 
@@ -122,6 +140,7 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
             (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
@@ -135,7 +154,14 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything, list_words: read.list_words })
+        Ok(Self {
+            openings,
+            everything,
+            places: PlaceWords::new(read.places),
+            seasons: SeasonWords::new(&read.seasons),
+            hold: HoldWords::new(&read.hold),
+            list_words: read.list_words,
+        })
     }
 
     /// The language's own verbs of `/list`.

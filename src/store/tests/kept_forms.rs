@@ -3,9 +3,11 @@
 use chrono_tz::Tz;
 
 use super::{at, bench, group, morning, private};
-use crate::chat::{Change, Expected, ListChange};
+use crate::chat::{Change, Expected};
 use crate::club::{Mark, ReminderTime, Sowing, Units};
-use crate::planning::{Basis, CropId, Frost, FrostDates, Label, Way};
+use crate::planning::{
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
+};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -21,6 +23,11 @@ async fn the_kept_forms_stay() {
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberMonths(HotAndWet::new(Months::from_to(6, 9), Months::from_to(11, 1)).ok()),
+        Change::MemberPlace(Some(Place::HeatMat)),
+        Change::MemberCover(Some(Cover::ColdFrame)),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
+        Change::ClubHold(Some("2026-04-09/2026-04-12".parse().unwrap())),
         Change::MemberReachable(true),
         Change::MarkJob(
             "pea.so.s.2026".parse().unwrap(),
@@ -43,20 +50,8 @@ async fn the_kept_forms_stay() {
         job: Some("basil.so.o.2026".parse().unwrap()),
     };
     let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
-    let lists = [
-        Change::List(ListChange::Make {
-            name: "Salsa bed".to_owned(),
-            note: Some("by the gate".to_owned()),
-            crops: vec![CropId::new("tomato")],
-        }),
-        Change::Subscribe(1),
-        Change::SkipCrops(vec![CropId::new("dill")]),
-        Change::List(ListChange::Add(1, vec![CropId::new("onion")])),
-        Change::NameHelper { user: 7, name: "Wren".to_owned() },
-    ];
     bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
-    bench.keep(&group(7, -5), &lists, now).await.unwrap();
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
     bench.store.keep_mornings(&[named], now).await.unwrap();
     bench.keep(&private(7), &[], now).await.unwrap();
@@ -74,6 +69,10 @@ async fn the_kept_forms_stay() {
         ),
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
+        ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
+        ("SELECT months FROM members", r#"{"hot":[6,7,8,9],"wet":[1,11,12]}"#),
+        ("SELECT hold FROM members", "2026-04-10/2026-04-17"),
+        ("SELECT hold FROM clubs", "2026-04-09/2026-04-12"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
         ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
         ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),
@@ -90,18 +89,6 @@ async fn the_kept_forms_stay() {
         (
             "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
             r#"1 [{"sowing_off":1}]"#,
-        ),
-        ("SELECT name || ' ' || note || ' ' || shared FROM lists", "Salsa bed by the gate 0"),
-        ("SELECT list_id || ' ' || crop FROM list_crops ORDER BY id", "1 tomato"),
-        (
-            "SELECT subscribed_at || ' ' || told FROM subscriptions",
-            r#"2026-04-10T06:00:00.250+00:00 ["tomato"]"#,
-        ),
-        ("SELECT crop FROM skipped_crops", "dill"),
-        ("SELECT named_at FROM helpers", "2026-04-10T06:00:00.250+00:00"),
-        (
-            "SELECT number || ' ' || put_back FROM journal WHERE number = 3",
-            r#"3 [{"unsubscribe":1}]"#,
         ),
         ("SELECT expected FROM expectations", r#"{"which_crop":{"question":"peas?"}}"#),
         ("SELECT expires_at FROM expectations", "2026-04-10T06:15:00.250+00:00"),

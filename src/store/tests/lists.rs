@@ -266,3 +266,40 @@ async fn only_so_many_archived_lists_are_kept() {
     .unwrap();
     assert_eq!(left, 0);
 }
+
+#[tokio::test]
+async fn the_kept_forms_stay() {
+    let bench = bench().await;
+    let now = at("2026-04-10T06:00:00.25Z");
+    let changes = [
+        Change::OpenClub { title: "Elm Row".to_owned() },
+        Change::List(ListChange::Make {
+            name: "Salsa bed".to_owned(),
+            note: Some("by the gate".to_owned()),
+            crops: ids(&["tomato"]),
+        }),
+        Change::Subscribe(1),
+        Change::SkipCrops(ids(&["dill"])),
+        add(1, &["onion"]),
+        Change::NameHelper { user: 7, name: "Wren".to_owned() },
+    ];
+    bench.keep(&group(7, -5), &changes, now).await.unwrap();
+    for (statement, kept) in [
+        ("SELECT name || ' ' || note || ' ' || shared FROM lists", "Salsa bed by the gate 0"),
+        ("SELECT list_id || ' ' || crop FROM list_crops ORDER BY id", "1 tomato"),
+        (
+            "SELECT subscribed_at || ' ' || told FROM subscriptions",
+            r#"2026-04-10T06:00:00.250+00:00 ["tomato"]"#,
+        ),
+        ("SELECT crop FROM skipped_crops", "dill"),
+        ("SELECT named_at FROM helpers", "2026-04-10T06:00:00.250+00:00"),
+        (
+            "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
+            r#"1 [{"unsubscribe":1}]"#,
+        ),
+    ] {
+        let text: String =
+            sqlx::query_scalar(statement).fetch_one(&bench.store.reader).await.expect("a text");
+        assert_eq!(text, kept, "{statement}");
+    }
+}
