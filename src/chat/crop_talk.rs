@@ -10,6 +10,7 @@ use crate::wording::{args, quoted, sentence};
 use super::answer::unknown_name;
 use super::desk::Desk;
 use super::facts::{Change, Expected, ExpectedTopic};
+use super::sowing_talk::undo_buttons;
 use super::understand::Intent;
 
 /// Crops on one page of the list.
@@ -124,11 +125,12 @@ fn keep_added(desk: &mut Desk<'_>, found: Vec<CropId>, notes: Vec<String>, mut b
         new.iter().filter(|id| growing.skipped.contains(id)).cloned().collect();
     if let [only] = new.as_slice()
         && growing.lists_with(only).next().is_none()
+        && desk.in_private()
     {
         buttons.push(vec![desk.button("button-undo", Press::Drop(only.clone()))]);
-    } else if new.len() == 1 && desk.in_private() {
+    } else if new.len() == 1 {
         // Taking it off would leave it out of the list as well, so the change itself is undone.
-        buttons.push(vec![desk.button("button-undo", Press::Undo(desk.facts.next_change))]);
+        buttons.extend(undo_buttons(desk));
     }
     match desk.garden() {
         Some(_) => lines.extend(first_up(desk, &new)),
@@ -247,22 +249,13 @@ fn take_off_all(desk: &mut Desk<'_>) {
     lines.push(desk.say("drop-unsubscribed", &args().text("lists", names)));
     changes.extend(growing.lists.iter().map(|list| Change::Unsubscribe(list.id)));
     desk.change(Change::Together(changes));
-    let buttons = undo_in_private(desk);
+    let buttons = undo_buttons(desk);
     desk.reply_with(lines.join("\n"), buttons);
 }
 
 /// A list's name as it stands in a sentence.
 fn list_quoted(name: &str) -> String {
     format!("“{name}”")
-}
-
-/// The button that takes back the change being made, where it is only the member's to press.
-fn undo_in_private(desk: &Desk<'_>) -> Buttons {
-    if desk.in_private() {
-        vec![vec![desk.button("button-undo", Press::Undo(desk.facts.next_change))]]
-    } else {
-        Vec::new()
-    }
 }
 
 /// What a list brings is left out from then on; the list itself stays as it is.
@@ -286,7 +279,9 @@ fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
         lines.push(desk.say("drop-not-there", &args().text("crops", &names)));
     }
     lines.extend(notes);
-    if let [only] = there.as_slice() {
+    if let [only] = there.as_slice()
+        && desk.in_private()
+    {
         buttons.push(vec![desk.button("button-undo", Press::Grow(only.clone()))]);
     }
     if !there.is_empty() {
@@ -326,7 +321,7 @@ fn leave_out(desk: &mut Desk<'_>, by_list: Vec<CropId>, others: Vec<CropId>, not
         changes.push(Change::DropCrops(own_too));
     }
     desk.change(Change::Together(changes));
-    let buttons = undo_in_private(desk);
+    let buttons = undo_buttons(desk);
     desk.reply_with(lines.join("\n"), buttons);
 }
 

@@ -1,12 +1,13 @@
 //! Subscribing to a list of the club, by a button or in words.
 
 use crate::club::{ClubList, ListId};
-use crate::messages::{Press, What};
+use crate::messages::What;
 use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::Change;
 use super::list_show::{is_mine, one_as, open_list};
+use super::sowing_talk::undo_buttons;
 
 /// The member subscribes.
 pub(super) fn subscribe(desk: &mut Desk<'_>, id: ListId) {
@@ -89,11 +90,6 @@ fn tell(desk: &mut Desk<'_>, list: &ClubList, subscribes: bool, text: String, ch
         desk.answer_press(Some(text));
         return;
     }
-    let undo = Press::Undo(desk.facts.next_change);
-    let buttons = if changed && desk.in_private() {
-        vec![vec![desk.button("button-undo", undo)]]
-    } else {
-        Vec::new()
-    };
+    let buttons = if changed { undo_buttons(desk) } else { Vec::new() };
     desk.reply_with(text, buttons);
 }

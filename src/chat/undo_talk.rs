@@ -22,6 +22,11 @@ pub(super) fn undo(desk: &mut Desk<'_>) {
 
 /// The button: only while that change is still the last one.
 pub(super) fn undo_this(desk: &mut Desk<'_>, number: i64) {
+    // Under a message in a group it is not known whose change that was.
+    if !desk.in_private() {
+        let notice = desk.say_key("notice-private-only");
+        return desk.answer_press(Some(notice));
+    }
     let last = desk.facts.last_change.clone().filter(|last| last.number == number);
     let Some(last) = last else {
         let notice = desk.say_key("notice-undo-stale");

@@ -335,7 +335,11 @@ async fn a_code_copies_a_list_into_another_club_until_it_is_put_away() {
     assert_eq!(code.len(), 9, "{shared}");
     assert!(code.chars().all(|c| c == '-' || !"0O1ILUVa".contains(c)), "{code}");
     let copied = other.hears(&bree, &format!("/list take {}", code.to_lowercase())).await;
-    insta::assert_snapshot!(shown(&copied), @"");
+    insta::assert_snapshot!(shown(&copied), @"
+    Copied as a list of this club, “Salsa bed”: tomato, pepper, and onion.
+    Members subscribe with the button of the list, here or in private with /lists.
+    [The club's lists]
+    ");
     let theirs = other.hears(&bree, "/list salsa").await.text;
     assert!(theirs.contains("for the bed by the gate") && theirs.contains("Nobody subscribes"));
     // Each club goes on alone.

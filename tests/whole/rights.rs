@@ -145,3 +145,22 @@ async fn an_anonymous_administrator_keeps_lists_and_subscribes_to_none() {
     assert!(refused.starts_with("You write anonymously here"), "{refused}");
     assert_eq!(world.count("SELECT count(*) FROM subscriptions").await, 0);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn nobody_takes_back_what_is_anothers() {
+    let world = World::start(SPRING).await;
+    let (ash, fern, club) = hillside(&world).await;
+    club.hears(&ash, "/club frost 05-15 10-05").await;
+    let moss = world.member("Moss").await;
+    club.welcomes(&[&moss]);
+    moss.asks("/grow basil").await;
+    // Fern's change in the group has the same number as Moss's own.
+    let noted = club.hears(&fern, "/grow basil").await;
+    assert!(noted.buttons.is_empty(), "{}", shown(&noted));
+    for data in ["U:1", "U:2"] {
+        let notice = moss.presses_data(&noted, data).await;
+        assert_eq!(notice.as_deref(), Some("Please do that in our private chat."));
+    }
+    assert!(moss.asks("/mycrops").await.text.contains("basil"));
+    assert!(fern.asks("/undo").await.text.contains("Off your list again: basil"));
+}

@@ -40,7 +40,8 @@ async fn a_member_of_two_clubs_chooses_which_is_meant() {
     • Club: Hillside Growers
     [Frost dates] [Time zone]
     [Reminder time] [°C and cm]
-    [Language] [Another club]
+    [Language] [Where it grows]
+    [Another club]
     ");
     fern.asks("/list join salsa").await;
     insta::assert_snapshot!(shown(&fern.asks("/club").await), @"
