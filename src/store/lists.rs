@@ -17,54 +17,67 @@ impl Work {
     /// # Errors
     /// [`super::StoreError::Database`] and [`super::StoreError::Corrupt`].
     pub async fn lists(&mut self, club: ClubId) -> Result<Vec<ClubList>> {
-        let rows = sqlx::query("SELECT * FROM lists WHERE club_id = $1 ORDER BY id")
-            .bind(club)
-            .fetch_all(&mut *self.transaction)
-            .await?;
+        let rows = sqlx::query(
+            "SELECT l.*, (SELECT COUNT(*) FROM subscriptions s JOIN memberships ms \
+               ON ms.member_id = s.member_id AND ms.club_id = l.club_id AND ms.left_at IS NULL \
+               WHERE s.list_id = l.id) AS subscribers \
+             FROM lists l WHERE l.club_id = $1 ORDER BY l.id",
+        )
+        .bind(club)
+        .fetch_all(&mut *self.transaction)
+        .await?;
+        let mut crops: HashMap<ListId, Vec<CropId>> = HashMap::new();
+        let named = sqlx::query(
+            "SELECT lc.list_id, lc.crop FROM list_crops lc JOIN lists l ON l.id = lc.list_id \
+             WHERE l.club_id = $1 ORDER BY lc.id",
+        )
+        .bind(club)
+        .fetch_all(&mut *self.transaction)
+        .await?;
+        for row in named {
+            let crop = CropId::new(row.try_get::<String, _>("crop")?);
+            crops.entry(row.try_get("list_id")?).or_default().push(crop);
+        }
         let mut lists = Vec::with_capacity(rows.len());
         for row in &rows {
-            lists.push(club_list(&mut self.transaction, row).await?);
+            let mut list = club_list(row)?;
+            list.crops = crops.remove(&list.id).unwrap_or_default();
+            lists.push(list);
         }
         Ok(lists)
     }
 
-    /// The list that this code shares; `None` where none does, or does no longer.
+    /// The list that this code shares; `None` where none does, or does no longer. How many
+    /// subscribe to it is its own club's business, and stays 0.
     ///
     /// # Errors
     /// [`super::StoreError::Database`] and [`super::StoreError::Corrupt`].
     pub async fn list_of_code(&mut self, code: &str) -> Result<Option<ClubList>> {
         let row = sqlx::query(
-            "SELECT * FROM lists WHERE code = $1 AND shared = $2 AND archived_at IS NULL",
+            "SELECT l.*, 0 AS subscribers FROM lists l \
+             WHERE code = $1 AND shared = $2 AND archived_at IS NULL",
         )
         .bind(code)
         .bind(true)
         .fetch_optional(&mut *self.transaction)
         .await?;
-        match row {
-            Some(row) => Ok(Some(club_list(&mut self.transaction, &row).await?)),
-            None => Ok(None),
-        }
+        let Some(row) = row else { return Ok(None) };
+        let mut list = club_list(&row)?;
+        list.crops = crops_on(&mut self.transaction, list.id).await?;
+        Ok(Some(list))
     }
 }
 
-async fn club_list(conn: &mut SqliteConnection, row: &SqliteRow) -> Result<ClubList> {
+/// A list from its row, with how many subscribe, and still without its crops.
+fn club_list(row: &SqliteRow) -> Result<ClubList> {
     let kept = Kept::of("lists", row)?;
-    let id: ListId = kept.get("id")?;
-    // Who has left the club follows none of its lists.
-    let subscribers: i64 = sqlx::query_scalar(
-        "SELECT COUNT(*) FROM subscriptions s JOIN lists l ON l.id = s.list_id \
-         JOIN memberships ms ON ms.member_id = s.member_id AND ms.club_id = l.club_id \
-         WHERE s.list_id = $1 AND ms.left_at IS NULL",
-    )
-    .bind(id)
-    .fetch_one(&mut *conn)
-    .await?;
     let archived_at: Option<String> = kept.get("archived_at")?;
+    let subscribers: i64 = kept.get("subscribers")?;
     Ok(ClubList {
-        id,
+        id: kept.get("id")?,
         name: kept.get("name")?,
         note: kept.get("note")?,
-        crops: crops_on(conn, id).await?,
+        crops: Vec::new(),
         subscribers: usize::try_from(subscribers).unwrap_or_default(),
         code: kept.get("code")?,
         shared: kept.get("shared")?,
