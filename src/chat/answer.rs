@@ -9,6 +9,7 @@ use crate::planning::{
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
+use super::figures::Figures;
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
 use super::place_text::cover_line;
@@ -41,6 +42,8 @@ pub struct Answer {
     pub assessments: Vec<Assessment>,
     /// For "will it ripen": what was reckoned, in the order of the crops.
     pub ripening: Vec<Ripening>,
+    /// What was reckoned of seed and soil, with the crop it is about.
+    pub figures: Vec<(CropId, Figures)>,
     /// What the bot says.
     pub text: String,
 }
@@ -55,6 +58,10 @@ impl Asked<'_> {
             Intent::WhatNow => self.what_now(),
             Intent::How => self.how(),
             Intent::WillItRipen => self.will_it_ripen(),
+            Intent::HowMany => self.how_many(),
+            Intent::GerminationTest => self.germination_test(),
+            Intent::DaysToEmerge => self.days_to_emerge(),
+            Intent::SoilTemperature => self.soil_temperature(),
             Intent::Help => Answer { text: self.speech.plain("help-short"), ..Answer::default() },
             Intent::Unknown => Answer { text: self.not_understood(), ..Answer::default() },
         };
@@ -66,12 +73,12 @@ impl Asked<'_> {
         answer
     }
 
-    fn crops(&self) -> Vec<&Crop> {
+    pub(super) fn crops(&self) -> Vec<&Crop> {
         self.understood.weighed_crops().filter_map(|id| self.catalogue.get(id.as_str())).collect()
     }
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.
-    fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
+    pub(super) fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
         let on = self.understood.on;
         match self.understood.step {
             // Somebody who plants potatoes or garlic "outdoors" sets them out.

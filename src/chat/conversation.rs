@@ -11,7 +11,7 @@ use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, coordinator_talk, crop_talk, frost_talk, hold_talk, job_talk,
     latitude_talk, list_show, list_talk, list_words, place_talk, question_talk, settings_talk,
-    sowing_list, sowing_talk, subscribe_talk, undo_talk, which_club_talk,
+    sowing_list, sowing_talk, subscribe_talk, tray_talk, undo_talk, which_club_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -213,8 +213,12 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     let sentence = desk.tongue.sentences.read(text);
-    // "I sowed peas in March, can I sow more?" asks; it does not only tell.
-    let asks = |request| request == Request::Sown && text.contains('?');
+    // "I sowed peas in March, can I sow more?" and "I have 4 of 10 seeds up" begin like such a
+    // sentence and ask all the same.
+    let asks = |request| {
+        (request == Request::Sown && text.contains('?'))
+            || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
+    };
     if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
@@ -283,6 +287,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Drop => crop_talk::drop(desk, rest),
         Request::MyCrops => crop_talk::my_crops(desk, 0),
         Request::Now => job_talk::now(desk),
+        Request::Trays => tray_talk::trays(desk, rest),
         Request::Ask => {
             if rest.is_empty() {
                 let text = desk.say_key("not-understood");

@@ -23,6 +23,15 @@ pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
     answer(desk, &understood);
 }
 
+/// Whether a text asks something that only its figures make a question.
+pub(super) fn asks_with_figures(desk: &Desk<'_>, text: &str) -> bool {
+    let understood = desk.tongue.understanding.understand(text, desk.today);
+    matches!(
+        understood.intent,
+        Intent::HowMany | Intent::SoilTemperature | Intent::GerminationTest | Intent::DaysToEmerge
+    )
+}
+
 /// Asks which crop is meant where a word can mean several; `true` where it was asked.
 fn which_first(desk: &mut Desk<'_>, understood: &Understood, question: &str) -> bool {
     let Some(word) = understood.ambiguous.iter().find(|word| word.means.len() > 1) else {
@@ -82,7 +91,11 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
 fn answer(desk: &mut Desk<'_>, understood: &Understood) {
     let needs_garden = matches!(
         understood.intent,
-        Intent::CanStart | Intent::When | Intent::WhatNow | Intent::WillItRipen
+        Intent::CanStart
+            | Intent::When
+            | Intent::WhatNow
+            | Intent::WillItRipen
+            | Intent::SoilTemperature
     );
     let garden = match desk.garden() {
         Some(garden) => garden,

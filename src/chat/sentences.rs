@@ -27,6 +27,8 @@ pub enum Request {
     MyCrops,
     /// What can be done now.
     Now,
+    /// Which seedlings share a tray.
+    Trays,
     /// A question.
     Ask,
     /// Time zone.
@@ -64,6 +66,7 @@ impl Request {
             "drop" => Self::Drop,
             "mycrops" => Self::MyCrops,
             "now" => Self::Now,
+            "trays" => Self::Trays,
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
@@ -98,6 +101,7 @@ struct Lists {
     grow: Vec<String>,
     drop: Vec<String>,
     my_crops: Vec<String>,
+    trays: Vec<String>,
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
@@ -137,6 +141,7 @@ impl Sentences {
             (lists.grow, Request::Grow),
             (lists.drop, Request::Drop),
             (lists.my_crops, Request::MyCrops),
+            (lists.trays, Request::Trays),
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),

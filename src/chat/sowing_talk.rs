@@ -9,6 +9,7 @@ use crate::wording::args;
 
 use super::answer::unknown_name;
 use super::desk::Desk;
+use super::emergence_answer::{bounds, is_believed, whole};
 use super::facts::{Change, Expected};
 use super::question_talk::which_crop;
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
@@ -99,9 +100,12 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
     if desk.today.signed_duration_since(on).num_days() > LONGEST_AGO_DAYS {
         return Err(desk.say("sown-long-ago", &args().text("date", desk.date(on))));
     }
-    if told.room_c.is_some_and(|degrees| !(-10..=50).contains(&degrees)) {
-        return Err(desk.say_key("sown-bad-warmth"));
+    let voice = &desk.speech.voice;
+    let warmth = told.warmth.map(|warmth| warmth.celsius(voice.units()));
+    if let Some(celsius) = warmth.filter(|celsius| !is_believed(*celsius)) {
+        return Err(voice.say("sown-bad-warmth", &bounds(voice, celsius)));
     }
+    let room_c = warmth.map(whole);
     let mut sowings = Vec::new();
     for (id, count) in told.crops.iter().take(MOST_AT_ONCE) {
         if count.is_some_and(|count| !(1..=MOST_PLANTS).contains(&count)) {
@@ -115,8 +119,7 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
         if crop.ways.is_empty() {
             return Err(desk.say("sown-planted", &desk.speech.about(id)));
         }
-        let sowing =
-            Sowing { count: *count, room_c: told.room_c, ..new_sowing(desk, crop, way, on) };
+        let sowing = Sowing { count: *count, room_c, ..new_sowing(desk, crop, way, on) };
         sowings.push(sowing);
     }
     Ok(sowings)

@@ -21,6 +21,8 @@ mod platform;
 mod private;
 mod process;
 mod rights;
+mod seeds;
 mod sowings;
+mod trays;
 mod trouble;
 mod two_clubs;

@@ -4,11 +4,16 @@ use super::Intent;
 use super::line::{ItemLine, Sort};
 use super::pattern::{Line, Pattern, matches_anywhere};
 use super::phrases::{IntentRule, Phrases, Rest};
+use super::quantities::Quantities;
 use crate::planning::{Kind, Step};
 
 /// The intent of the first rule that holds, or [`Intent::Unknown`].
-pub(crate) fn intent(line: &ItemLine, phrases: &Phrases) -> Intent {
-    let rule = phrases.intents.iter().find(|rule| holds(rule, line, phrases));
+pub(crate) fn intent(line: &ItemLine, phrases: &Phrases, quantities: &Quantities) -> Intent {
+    let mut rules = phrases
+        .intents
+        .iter()
+        .filter(|rule| rule.needs.is_none_or(|needed| quantities.give(needed)));
+    let rule = rules.find(|rule| holds(rule, line, phrases));
     rule.map_or(Intent::Unknown, |rule| rule.is)
 }
 

@@ -10,12 +10,14 @@
 mod compiler;
 mod crops;
 mod dates;
+mod figure_line;
 mod intent;
 mod line;
 mod list;
 mod pattern;
 mod phrase_file;
 mod phrases;
+mod quantities;
 mod sown;
 mod spelling;
 mod unknown;
@@ -41,6 +43,7 @@ pub(super) use words::{Pause, Word, split};
 pub use sown::{CameUp, SownText, ToldDay};
 
 pub use phrases::{Phrases, PhrasesError};
+pub use quantities::{Figure, Quantities, Scale, SeedAge, Temperature};
 
 /// How many characters of a question are read; what stands behind them is not looked at.
 pub const QUESTION_CHARACTERS: usize = 400;
@@ -62,6 +65,14 @@ pub enum Intent {
     How,
     /// Whether or when it gives a harvest.
     WillItRipen,
+    /// How many seeds to sow for so many plants.
+    HowMany,
+    /// What a measured soil temperature allows to sow.
+    SoilTemperature,
+    /// What a germination test at home says of the seed.
+    GerminationTest,
+    /// How long seed takes to come up at a temperature.
+    DaysToEmerge,
     /// What the bot can do; also a bare greeting.
     Help,
     /// Anything else. The crops that were named are kept.
@@ -102,6 +113,8 @@ pub struct Understood {
     pub kind: Option<Kind>,
     /// Whether it names a day, "now" and "today" included.
     pub date_given: bool,
+    /// The quantities it gives: plants wanted, temperature, seed age and so on.
+    pub quantities: Quantities,
 }
 
 /// What was understood of a list of crops.
@@ -227,12 +240,14 @@ impl Understanding {
         }
         line.join_lists(&self.phrases);
         let date = self.day_meant(&dates, &words, today);
+        let quantities = self.phrases.quantities_in(text);
         Understood {
-            intent: intent::intent(&line, &self.phrases),
+            intent: intent::intent(&line, &self.phrases, &quantities),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
+            quantities,
             crops: list.found,
             ambiguous: list.ambiguous,
             unknown_words: list.unknown,
