@@ -246,3 +246,27 @@ fn holidays_and_quiet_days_hold_in_practice() {
     assert!(shown[4].contains("Noted: you garden at weekends."), "{}", shown[4]);
     assert!(shown[5].contains("No messages on Sunday."), "{}", shown[5]);
 }
+
+#[test]
+fn a_clubs_list_can_be_practised_from_making_it_to_its_morning() {
+    let shown = practise(&[
+        "/lists",
+        "/list join salsa",
+        "/mycrops",
+        ":group",
+        "/list salsa + leek",
+        ":oda",
+        ":reply @fern /club helper add",
+        ":fern",
+        "/list salsa + leek",
+        ":morning",
+    ]);
+    assert!(shown[0].contains("Salsa bed: 3 crops"), "{}", shown[0]);
+    assert!(shown[1].contains("“Salsa bed” is in your plan now."), "{}", shown[1]);
+    // Fern chose tomatoes herself; dill comes from the list only.
+    assert!(shown[2].contains("(your own, and from “Salsa bed”)"), "{}", shown[2]);
+    assert!(shown[4].contains("Only administrators of this group"), "{}", shown[4]);
+    assert!(shown[6].contains("Fern may now change"), "{}", shown[6]);
+    assert!(shown[8].contains("On “Salsa bed” now: leek"), "{}", shown[8]);
+    assert!(shown[9].contains("Your club put leek on “Salsa bed”"), "{}", shown[9]);
+}

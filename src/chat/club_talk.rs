@@ -1,4 +1,4 @@
-//! The coordinator's page: the club's frost dates, time zone and language.
+//! The coordinator's page: the club's frost dates, time zone, language and helpers.
 
 use crate::club::Digest;
 use crate::messages::{Press, Topic};
@@ -6,15 +6,23 @@ use crate::wording::{Args, args, quoted};
 
 use super::desk::Desk;
 use super::facts::Change;
-use super::{frost_talk, hold_talk, settings_talk};
+use super::{coordinator_talk, frost_talk, hold_talk, settings_talk, which_club_talk};
 
 /// `/club`, alone or with one of its settings.
 pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
+    // In private there is nothing to set, but a member of several clubs says which one is meant.
+    if desk.in_private() && desk.facts.clubs.len() > 1 {
+        return which_club_talk::ask(desk);
+    }
+    let (what, rest) = rest.trim().split_once(char::is_whitespace).unwrap_or((rest.trim(), ""));
+    let what = what.to_lowercase();
+    if matches!(what.as_str(), "helper" | "helpers" | "volunteer" | "volunteers") {
+        return coordinator_talk::helpers(desk, rest);
+    }
     if !desk.may_change_club() {
         return;
     }
-    let (what, rest) = rest.trim().split_once(char::is_whitespace).unwrap_or((rest.trim(), ""));
-    match what.to_lowercase().as_str() {
+    match what.as_str() {
         "frost" => frost_talk::frost(desk, Topic::Club, rest),
         "zone" => settings_talk::zone(desk, Topic::Club, rest),
         "language" if rest.trim().is_empty() => settings_talk::ask_language(desk, Topic::Club),

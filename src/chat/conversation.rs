@@ -9,9 +9,10 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, crop_talk, days_talk, frost_talk, hold_talk, job_talk, latitude_talk,
-    place_talk, question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
-    variety_talk, whose,
+    came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
+    job_talk, latitude_talk, list_show, list_talk, list_words, place_talk, question_talk,
+    settings_talk, sowing_list, sowing_talk, subscribe_talk, tray_talk, undo_talk, variety_talk,
+    which_club_talk, whose,
 };
 
 /// What must be looked up before a message can be decided.
@@ -20,9 +21,25 @@ pub struct Needs {
     /// The join token that the text carries.
     pub join_token: Option<String>,
     /// Whether the sender's role in the group matters.
-    pub role: bool,
+    pub role: RoleMatters,
+    /// Whether the club's lists matter.
+    pub lists: bool,
+    /// The code of another club's list that the text carries.
+    pub list_code: Option<String>,
     /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
     pub facts: bool,
+}
+
+/// Whether the sender's role in the group matters.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum RoleMatters {
+    /// It does not.
+    #[default]
+    No,
+    /// It may; what is remembered of it will do.
+    Perhaps,
+    /// Whoever is no administrator is refused over it, so it must be true at this moment.
+    Surely,
 }
 
 /// What deciding `incoming` needs.
@@ -47,13 +64,43 @@ pub fn needs(incoming: &Incoming) -> Needs {
                 .map(|command| command.rest.trim())
                 .filter(|token| !token.is_empty())
                 .map(ToOwned::to_owned);
-            let about_club = command.is_none_or(|command| command.request == Some(Request::Club));
-            Needs { join_token, role: in_group && about_club, facts: true }
+            let request = command.as_ref().and_then(|command| command.request);
+            let commands = matches!(request, Some(Request::Club | Request::Lists));
+            // Whoever only looks at the lists is refused nothing.
+            let rest = command.as_ref().map_or("", |command| command.rest);
+            let about_club = command.is_none() || (commands && !looks_at_lists(request, rest));
+            Needs {
+                join_token,
+                role: match (in_group && about_club, commands) {
+                    (false, _) => RoleMatters::No,
+                    (true, false) => RoleMatters::Perhaps,
+                    (true, true) => RoleMatters::Surely,
+                },
+                lists: command.is_none() || matches!(request, Some(Request::Lists | Request::Undo)),
+                list_code: if request == Some(Request::Lists) {
+                    list_words::code_in(rest)
+                } else {
+                    None
+                },
+                facts: true,
+            }
         }
         What::Pressed { data, .. } => {
+            let press = data.parse();
+            let lists = matches!(
+                press,
+                Ok(Press::Lists
+                    | Press::List(_)
+                    | Press::Subscribe(_)
+                    | Press::Unsubscribe(_)
+                    | Press::ReopenList(_)
+                    | Press::Undo(_))
+            );
             let club = matches!(
-                data.parse(),
-                Ok(Press::Frost(Topic::Club, _)
+                press,
+                Ok(Press::ReopenList(_)
+                    | Press::DismissHelper(_)
+                    | Press::Frost(Topic::Club, _)
                     | Press::AskFrost(Topic::Club)
                     | Press::Zone(Topic::Club, _)
                     | Press::AskZone(Topic::Club)
@@ -62,10 +109,16 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
-            Needs { join_token: None, role: in_group && club, facts: true }
+            let role = if in_group && club { RoleMatters::Surely } else { RoleMatters::No };
+            Needs { role, lists, facts: true, ..Needs::default() }
         }
         _ => Needs { facts: true, ..Needs::default() },
     }
+}
+
+/// Whether a command only looks at the club's lists, which anybody may.
+fn looks_at_lists(request: Option<Request>, rest: &str) -> bool {
+    request == Some(Request::Lists) && !list_words::may_change(rest)
 }
 
 /// A command with what follows it.
@@ -265,6 +318,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
+        Request::Lists => list_talk::lists(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest),
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Variety => variety_talk::variety(desk, rest),
@@ -323,6 +377,14 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::AskPlace => place_talk::place(desk, ""),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
+        Press::Lists => list_show::all(desk),
+        Press::List(id) => list_show::one_by_button(desk, id),
+        Press::Subscribe(id) => subscribe_talk::subscribe(desk, id),
+        Press::Unsubscribe(id) => subscribe_talk::unsubscribe(desk, id),
+        Press::ReopenList(id) => list_talk::reopen(desk, id),
+        Press::DismissHelper(id) => coordinator_talk::dismiss(desk, id),
+        Press::WhichClub => which_club_talk::ask(desk),
+        Press::UseClub(id) => which_club_talk::choose(desk, id),
     }
     if !answered(desk) {
         desk.answer_press(None);
@@ -353,20 +415,18 @@ fn start(desk: &mut Desk<'_>, token: &str) {
         return;
     }
     // A member who comes by a club's button is spoken to with that club's settings at once.
-    let mut with_club;
     let joined = desk.facts.invited_to.clone();
     if let Some(club) = &joined {
         desk.change(Change::JoinClub(club.id));
-        with_club = desk.facts.clone();
-        with_club.club = Some(club.clone());
-        desk.settings = with_club.settings();
-        desk.tongue = desk.knowledge.tongue(&desk.settings.language.is);
-        desk.speech = desk.knowledge.speech_for(&desk.settings);
+        desk.speak_within(club);
     }
     let name = args().text("name", &desk.facts.member.name);
     let mut lines = vec![desk.say("start-private", &name)];
     match &joined {
-        Some(club) => lines.push(desk.say("start-joined", &args().text("club", &club.title))),
+        Some(club) => {
+            lines.push(desk.say("start-joined", &args().text("club", &club.title)));
+            lines.extend(which_club_talk::of_several(desk, club));
+        }
         None if !token.is_empty() => lines.push(desk.say_key("start-token-unknown")),
         None => {}
     }

@@ -4,6 +4,7 @@ use serde::Deserialize;
 
 use super::day_words::{DayLists, DayWords};
 use super::hold_words::{HoldWords, RawHold};
+use super::list_words::ListWords;
 use super::month_words::{RawSeasons, SeasonWords};
 use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
@@ -53,6 +54,8 @@ pub enum Request {
     Place,
     /// The coordinator's page.
     Club,
+    /// The club's lists.
+    Lists,
     /// A sowing that was made.
     Sown,
     /// The list of one's sowings.
@@ -88,6 +91,7 @@ impl Request {
             "hold" => Self::Hold,
             "place" => Self::Place,
             "club" => Self::Club,
+            "lists" | "list" => Self::Lists,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
             "variety" | "varieties" => Self::Variety,
@@ -107,6 +111,8 @@ struct Openings {
     places: RawPlaces,
     hold: RawHold,
     seasons: RawSeasons,
+    #[serde(default)]
+    list_words: ListWords,
 }
 
 #[derive(Debug, Deserialize)]
@@ -126,6 +132,8 @@ struct Lists {
     back: Vec<String>,
     hold: Vec<String>,
     settings: Vec<String>,
+    #[serde(default)]
+    of_club: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
     variety: Vec<String>,
@@ -146,6 +154,7 @@ pub struct Sentences {
     pub seasons: SeasonWords,
     /// How long a hold is.
     pub hold: HoldWords,
+    list_words: ListWords,
 }
 
 impl Sentences {
@@ -171,6 +180,7 @@ impl Sentences {
             (lists.back, Request::Back),
             (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
+            (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
             (lists.variety, Request::Variety),
@@ -190,7 +200,14 @@ impl Sentences {
             places: PlaceWords::new(read.places),
             seasons: SeasonWords::new(&read.seasons),
             hold: HoldWords::new(&read.hold),
+            list_words: read.list_words,
         })
+    }
+
+    /// The language's own verbs of `/list`.
+    #[must_use]
+    pub fn list_words(&self) -> &ListWords {
+        &self.list_words
     }
 
     /// Whether the text means the whole list: "all", "everything".

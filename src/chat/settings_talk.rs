@@ -76,6 +76,9 @@ pub(super) fn show(desk: &mut Desk<'_>) {
     };
     buttons.push(vec![holiday, desk.button("button-place", Press::AskPlace)]);
     buttons.push(vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
+    if desk.in_private() && desk.facts.clubs.len() > 1 {
+        buttons.push(vec![desk.button("button-which-club", Press::WhichClub)]);
+    }
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
 }

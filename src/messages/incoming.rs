@@ -94,6 +94,8 @@ pub enum What {
         /// Whether it surely speaks to the bot: in private, a command that names the bot or no
         /// bot, a reply to the bot's message, or a mention of its name.
         addressed: bool,
+        /// Who wrote the message that it replies to, where a person or a bot did.
+        replies_to: Option<Box<Person>>,
     },
     /// A button under one of the bot's messages.
     Pressed {

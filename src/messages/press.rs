@@ -104,6 +104,22 @@ pub enum Press {
     Settings,
     /// Show the coordinator's page.
     ClubPage,
+    /// Show the club's lists.
+    Lists,
+    /// Show a list by its number.
+    List(i64),
+    /// Subscribe to a list by its number.
+    Subscribe(i64),
+    /// End the subscription to a list by its number.
+    Unsubscribe(i64),
+    /// Take a list out of the archive, by its number.
+    ReopenList(i64),
+    /// A member by their number is no helper of the club any more.
+    DismissHelper(i64),
+    /// Ask which of several clubs is meant in private.
+    WhichClub,
+    /// The club of this number is meant from now on.
+    UseClub(i64),
 }
 
 /// Button data that no release of this program wrote.
@@ -238,6 +254,14 @@ impl fmt::Display for Press {
             Self::Hold(topic, Some(hold)) => write!(f, "o:{topic}:{hold}"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
+            Self::Lists => f.write_str("ls"),
+            Self::List(id) => write!(f, "li:{id}"),
+            Self::Subscribe(id) => write!(f, "l+:{id}"),
+            Self::Unsubscribe(id) => write!(f, "l-:{id}"),
+            Self::ReopenList(id) => write!(f, "lo:{id}"),
+            Self::DismissHelper(id) => write!(f, "hd:{id}"),
+            Self::WhichClub => f.write_str("cw"),
+            Self::UseClub(id) => write!(f, "cu:{id}"),
         }
     }
 }
@@ -334,6 +358,14 @@ fn read(text: &str) -> Option<Press> {
         }
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
+        "ls" if rest.is_empty() => Press::Lists,
+        "li" => Press::List(rest.parse().ok()?),
+        "l+" => Press::Subscribe(rest.parse().ok()?),
+        "l-" => Press::Unsubscribe(rest.parse().ok()?),
+        "lo" => Press::ReopenList(rest.parse().ok()?),
+        "hd" => Press::DismissHelper(rest.parse().ok()?),
+        "cw" if rest.is_empty() => Press::WhichClub,
+        "cu" => Press::UseClub(rest.parse().ok()?),
         _ => return None,
     })
 }
@@ -488,9 +520,24 @@ mod tests {
         ]
     }
 
+    /// The same, of lists and clubs.
+    fn pinned_of_clubs() -> Vec<(Press, &'static str)> {
+        vec![
+            (Press::Lists, "ls"),
+            (Press::List(7), "li:7"),
+            (Press::Subscribe(7), "l+:7"),
+            (Press::Unsubscribe(7), "l-:7"),
+            (Press::ReopenList(7), "lo:7"),
+            (Press::DismissHelper(12), "hd:12"),
+            (Press::WhichClub, "cw"),
+            (Press::UseClub(3), "cu:3"),
+        ]
+    }
+
     #[test]
     fn forms_that_went_out_stay_readable() {
-        for (press, text) in pinned().into_iter().chain(pinned_days()) {
+        let all = pinned().into_iter().chain(pinned_days()).chain(pinned_of_clubs());
+        for (press, text) in all {
             assert_eq!(press.to_string(), text);
             assert_eq!(text.parse(), Ok(press), "{text}");
             assert!(text.len() <= 64, "{text} is too long for a button");
@@ -533,6 +580,10 @@ mod tests {
             "z:m:Mars/Base",
             "u:k",
             "s:1",
+            "ls:1",
+            "li:",
+            "l+:x",
+            "hd",
             "H:1",
             "qd:",
             "qd:1234567",

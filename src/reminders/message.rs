@@ -5,7 +5,7 @@ use std::fmt::Write;
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
-use crate::club::{JobMark, Mark, Sowing};
+use crate::club::{JobMark, ListNews, Mark, Sowing};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
 use crate::planning::{
     Crop, Garden, JobBasis, JobKey, Label, Step, cut_short_by_heat, jobs, repeat_after,
@@ -15,6 +15,7 @@ use crate::wording::{Speech, args, sentence};
 use super::applicable::Known;
 use super::due::DueJob;
 use super::from_sowings::steps_left;
+use super::list_news::list_news_text;
 
 /// The most jobs that one message names where they can wait; the rest are named on the next
 /// mornings.
@@ -104,14 +105,17 @@ pub struct Named<'a> {
     pub due: &'a [DueJob],
     /// How many more wait for another morning.
     pub more: usize,
+    /// The lists whose change is told.
+    pub news: &'a [ListNews],
     /// What opens in the week to come, the next first.
     pub coming: &'a [DueJob],
 }
 
-/// The morning's text: the jobs of the day, numbered from 1, and what is coming.
+/// The morning's text: the jobs of the day, numbered from 1, then changed lists, and last what is
+/// coming, which is told again where the platform carries no more.
 #[must_use]
 pub fn reminder_text(
-    Named { due, more, coming }: &Named<'_>,
+    Named { due, more, news, coming }: &Named<'_>,
     catalogue: &Catalogue,
     speech: &Speech,
     date: NaiveDate,
@@ -132,6 +136,10 @@ pub fn reminder_text(
     if *more > 0 {
         text.push_str("\n\n");
         text.push_str(&voice.say("morning-more", &args().count("count", *more)));
+    }
+    if !news.is_empty() {
+        text.push_str(if due.is_empty() { "\n" } else { "\n\n" });
+        text.push_str(&list_news_text(news, speech));
     }
     if !coming.is_empty() {
         text.push_str("\n\n");

@@ -7,7 +7,7 @@ use super::digests::digest_changed;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, groups, journal, sowings, varieties};
+use super::{Result, coordinators, groups, journal, list_changes, sowings, varieties};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -66,6 +66,18 @@ async fn apply_one(
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now, put_back).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now, put_back).await,
+        Change::SkipCrops(crops) => {
+            list_changes::skip_crops(conn, member, crops, true, now, put_back).await
+        }
+        Change::UnskipCrops(crops) => {
+            list_changes::skip_crops(conn, member, crops, false, now, put_back).await
+        }
+        Change::Subscribe(list) => {
+            list_changes::subscribe(conn, member, *list, now, put_back).await
+        }
+        Change::Unsubscribe(list) => {
+            list_changes::unsubscribe(conn, member, *list, now, put_back).await
+        }
         Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now, put_back).await,
         Change::RecordSowing(sowing) => {
             put_back.push(sowings::record(conn, member, sowing, now).await?);
@@ -101,7 +113,10 @@ async fn apply_one(
         | Change::ClubZone(_)
         | Change::ClubLanguage(_)
         | Change::ClubDigest(_)
-        | Change::ClubHold(_) => {
+        | Change::ClubHold(_)
+        | Change::List(_)
+        | Change::NameHelper { .. }
+        | Change::DismissHelper(_) => {
             let club = match incoming.chat.kind {
                 ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
                 ChatKind::Private => facts.club.as_ref().map(|club| club.id),
@@ -113,6 +128,13 @@ async fn apply_one(
             match change {
                 Change::LeaveClub => groups::leave(conn, club, member, now).await,
                 Change::CloseClub => groups::close(conn, club, now).await,
+                Change::List(change) => list_changes::change(conn, club, change, now).await,
+                Change::NameHelper { user, name } => {
+                    coordinators::name_helper(conn, club, *user, name, now).await
+                }
+                Change::DismissHelper(member) => {
+                    coordinators::dismiss_helper(conn, club, *member).await
+                }
                 _ => set_of_club(conn, club, change, now).await,
             }
         }

@@ -1,11 +1,14 @@
 //! The clubs whose digest is due, and what came of it.
 
+use std::collections::BTreeMap;
+
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sqlx::{Row, SqliteConnection};
 
+use super::mornings::current_clubs;
 use super::rows::{self, Kept, priority_number, to_json};
-use super::{ClubDue, DigestMade, Result, StoreError, Work};
-use crate::club::{ClubId, Settings};
+use super::{ClubDue, DigestMade, Result, StoreError, Work, lists};
+use crate::club::{ClubId, MemberId, Settings};
 use crate::messages::Priority;
 use crate::planning::CropId;
 use crate::reminders::Grown;
@@ -66,22 +69,24 @@ async fn due(
     Ok(due)
 }
 
-/// How many of a club's members grow each crop; nothing tells who.
+/// How many of a club's members have each crop in their plan, by their own choice or by a list;
+/// nothing tells who.
 async fn grown(conn: &mut SqliteConnection, club: ClubId) -> Result<Vec<Grown>> {
-    let rows = sqlx::query(
-        "SELECT mc.crop, COUNT(*) AS growers FROM memberships ms \
-         JOIN member_crops mc ON mc.member_id = ms.member_id \
-         WHERE ms.club_id = $1 AND ms.left_at IS NULL GROUP BY mc.crop ORDER BY mc.crop",
+    let members: Vec<MemberId> = sqlx::query_scalar(
+        "SELECT member_id FROM memberships WHERE club_id = $1 AND left_at IS NULL \
+         ORDER BY member_id",
     )
     .bind(club)
-    .fetch_all(conn)
+    .fetch_all(&mut *conn)
     .await?;
-    let read = |row: &sqlx::sqlite::SqliteRow| {
-        let members: i64 = row.try_get("growers")?;
-        let crop = CropId::new(row.try_get::<String, _>("crop")?);
-        Ok(Grown { crop, members: usize::try_from(members).unwrap_or_default() })
-    };
-    rows.iter().map(read).collect()
+    let current = current_clubs(conn, &members).await?;
+    let mut growers: BTreeMap<CropId, usize> = BTreeMap::new();
+    for growing in lists::growing_of(conn, &members, &current).await?.values() {
+        for crop in growing.crops() {
+            *growers.entry(crop).or_default() += 1;
+        }
+    }
+    Ok(growers.into_iter().map(|(crop, members)| Grown { crop, members }).collect())
 }
 
 async fn set_next(

@@ -9,7 +9,7 @@ use super::digests::digest_changed;
 use super::facts::inheritors;
 use super::rows::{self, to_json};
 use super::schedule::{Touches, changed, club_changed};
-use super::{Result, queue};
+use super::{Result, coordinators, queue};
 use crate::club::{ClubId, MemberId};
 use crate::messages::{ChatKind, Outgoing};
 
@@ -66,8 +66,8 @@ pub(super) async fn close(
     Ok(())
 }
 
-/// The member belongs to the club. In private that is their wish, and it becomes the club they
-/// joined last; in the group it only notes who is there.
+/// The member belongs to the club. In private that is their wish, and it becomes the club that is
+/// meant; in the group it only notes who is there.
 pub(super) async fn join(
     conn: &mut SqliteConnection,
     club: ClubId,
@@ -92,13 +92,15 @@ pub(super) async fn join(
         return Ok(());
     }
     sqlx::query(
-        "INSERT INTO memberships (club_id, member_id, joined_at) VALUES ($1, $2, $3) \
+        "INSERT INTO memberships (club_id, member_id, joined_at, chosen_at) \
+         VALUES ($1, $2, $3, $4) \
          ON CONFLICT (club_id, member_id) DO UPDATE SET joined_at = excluded.joined_at, \
-         left_at = NULL",
+         chosen_at = COALESCE(excluded.chosen_at, memberships.chosen_at), left_at = NULL",
     )
     .bind(club)
     .bind(member)
     .bind(now)
+    .bind((place == ChatKind::Private).then_some(now))
     .execute(&mut *conn)
     .await?;
     changed(conn, member, Touches::Clock, now).await
@@ -120,6 +122,8 @@ pub(super) async fn leave(
     .bind(member)
     .execute(&mut *conn)
     .await?;
+    // Who has left helps nobody there any more.
+    coordinators::dismiss_helper(conn, club, member).await?;
     if left.rows_affected() > 0 {
         changed(conn, member, Touches::Clock, now).await?;
     }
@@ -164,8 +168,8 @@ async fn club_at(conn: &mut SqliteConnection, chat: i64) -> Result<Option<ClubId
         .await?)
 }
 
-/// The club `gone` was the older club `into` all along, which takes its chat, its members and the
-/// settings that it lacks.
+/// The club `gone` was the older club `into` all along, which takes its chat, its members, its
+/// lists and the settings that it lacks.
 async fn merge(
     conn: &mut SqliteConnection,
     gone: ClubId,
@@ -174,8 +178,8 @@ async fn merge(
     now: DateTime<Utc>,
 ) -> Result<()> {
     sqlx::query(
-        "INSERT INTO memberships (club_id, member_id, joined_at) \
-         SELECT CAST($1 AS BIGINT), member_id, joined_at FROM memberships \
+        "INSERT INTO memberships (club_id, member_id, joined_at, chosen_at) \
+         SELECT CAST($1 AS BIGINT), member_id, joined_at, chosen_at FROM memberships \
          WHERE club_id = $2 AND left_at IS NULL \
          ON CONFLICT (club_id, member_id) DO UPDATE SET left_at = NULL",
     )
@@ -183,7 +187,22 @@ async fn merge(
     .bind(gone)
     .execute(&mut *conn)
     .await?;
-    sqlx::query("DELETE FROM memberships WHERE club_id = $1")
+    sqlx::query(
+        "INSERT INTO helpers (club_id, member_id, named_at) \
+         SELECT CAST($1 AS BIGINT), member_id, named_at FROM helpers WHERE club_id = $2 \
+         ON CONFLICT (club_id, member_id) DO NOTHING",
+    )
+    .bind(into)
+    .bind(gone)
+    .execute(&mut *conn)
+    .await?;
+    for statement in
+        ["DELETE FROM memberships WHERE club_id = $1", "DELETE FROM helpers WHERE club_id = $1"]
+    {
+        sqlx::query(statement).bind(gone).execute(&mut *conn).await?;
+    }
+    sqlx::query("UPDATE lists SET club_id = $1 WHERE club_id = $2")
+        .bind(into)
         .bind(gone)
         .execute(&mut *conn)
         .await?;

@@ -8,10 +8,14 @@
 //! outgoing messages and the mornings have verbs of their own on [`Store`].
 
 mod changes;
+mod coordinators;
 mod digests;
 mod facts;
 mod groups;
 mod journal;
+mod list_changes;
+mod list_news;
+mod lists;
 mod mornings;
 mod open;
 mod pruning;
@@ -29,7 +33,7 @@ mod work;
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, ClubId, JobMark, Member, MemberId, Sowing, Variety};
+use crate::club::{Club, ClubId, JobMark, ListId, ListNews, Member, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
 use crate::reminders::Grown;
@@ -131,8 +135,10 @@ pub struct MemberDue {
     pub member: Member,
     /// The club whose settings they inherit.
     pub club: Option<Club>,
-    /// Their crops.
+    /// The crops of their plan.
     pub crops: Vec<CropId>,
+    /// What changed in the lists they subscribe to and was not told yet.
+    pub news: Vec<ListNews>,
     /// What is kept of their jobs.
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
@@ -176,6 +182,8 @@ pub struct Morning {
     pub outgoing: Option<Outgoing>,
     /// The jobs that the message names.
     pub named: Vec<JobKey>,
+    /// The lists whose changes the message tells.
+    pub told: Vec<ListId>,
     /// When the next reminder is due.
     pub next: DateTime<Utc>,
     /// When the message is no longer worth sending.

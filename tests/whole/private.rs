@@ -655,6 +655,7 @@ mod questions {
         /grow tomato, basil – put crops on your list; I remind you of them
         /drop basil – take one off
         /mycrops – your list
+        /lists – your club's lists, to subscribe to
         /now – what you can do today
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next

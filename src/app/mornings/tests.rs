@@ -117,6 +117,7 @@ fn season(
             member: member(habits),
             club: None,
             crops: crops.iter().map(|crop| CropId::new(*crop)).collect(),
+            news: Vec::new(),
             marks: kept,
             sowings: Vec::new(),
             varieties: Vec::new(),
