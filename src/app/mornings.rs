@@ -3,11 +3,11 @@
 use chrono::{DateTime, Days, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
-use crate::club::{ReminderTime, Settings, as_grown};
+use crate::club::{ListNews, ReminderTime, Settings, as_grown};
 use crate::messages::{LONGEST_TEXT, Outgoing, Say};
 use crate::planning::JobKey;
 use crate::reminders::{
-    Known, MOST_AT_ONCE, MOST_JOBS, MOST_LISTS_TOLD, Named, cannot_wait, due_jobs,
+    DueJob, Known, MOST_AT_ONCE, MOST_JOBS, MOST_LISTS_TOLD, Named, cannot_wait, due_jobs,
     jobs_of_the_week, reminder_buttons, reminder_text,
 };
 use crate::store::{DigestMade, MemberDue, Morning, StoreError};
@@ -104,14 +104,13 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
         Some(garden) => due_jobs(crops(), known, garden, date, habits.quiet),
         None => Vec::new(),
     };
-    // A list that changed is told on the next morning, whether or not a job is due.
-    let news = due.news.get(..due.news.len().min(MOST_LISTS_TOLD)).unwrap_or_default();
     // What cannot wait is never left for another morning, as far as one message carries it.
     let must = cannot_wait(&jobs, known, date, habits.quiet).min(MOST_AT_ONCE);
     let named = MOST_JOBS.max(must);
     let more = jobs.len().saturating_sub(named);
     jobs.truncate(named);
-    if jobs.is_empty() && news.is_empty() {
+    // A list that changed is told on the next morning, whether or not a job is due.
+    if jobs.is_empty() && due.news.is_empty() {
         return morning;
     }
     let mut coming = match garden {
@@ -121,11 +120,18 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     coming.retain(|due| jobs.iter().all(|named| named.job.key != due.job.key));
     let speech = knowledge.speech_for(&settings);
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
-    let named = Named { due: &jobs, more, news, coming: &coming };
-    let text = reminder_text(&named, catalogue, &speech, date);
+    let text = |news: &[ListNews], coming: &[DueJob]| {
+        reminder_text(&Named { due: &jobs, more, news, coming }, catalogue, &speech, date)
+    };
+    // What would not fit is told on another morning; what is coming is cut off first.
+    let news = (1..=due.news.len().min(MOST_LISTS_TOLD))
+        .rev()
+        .filter_map(|lists| due.news.get(..lists))
+        .find(|news| text(news, &[]).encode_utf16().count() <= LONGEST_TEXT)
+        .unwrap_or_default();
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: shorten_to_limit(&text, LONGEST_TEXT).into_owned(),
+        text: shorten_to_limit(&text(news, &coming), LONGEST_TEXT).into_owned(),
         buttons: reminder_buttons(&keys, &due.marks, &speech, date),
         ..Say::default()
     }));

@@ -111,8 +111,8 @@ pub struct Named<'a> {
     pub coming: &'a [DueJob],
 }
 
-/// The morning's text: the jobs of the day, numbered from 1, then changed lists, and last what is
-/// coming, which is told again where the platform carries no more.
+/// The morning's text: the jobs of the day, numbered from 1, then what changed in lists,
+/// and last what is coming.
 #[must_use]
 pub fn reminder_text(
     Named { due, more, news, coming }: &Named<'_>,

@@ -16,6 +16,7 @@ mod group;
 mod harness;
 mod holds;
 mod kill;
+mod list_days;
 mod lists;
 mod mornings;
 mod places;

@@ -40,7 +40,9 @@ async fn a_member_of_two_clubs_chooses_which_is_meant() {
     • Club: Hillside Growers
     [Frost dates] [Time zone]
     [Reminder time] [°C and cm]
-    [Language] [Where it grows]
+    [Quiet days] [I garden at weekends]
+    [Holiday] [Where it grows]
+    [Language]
     [Another club]
     ");
     fern.asks("/list join salsa").await;

@@ -3,11 +3,11 @@
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
-use chrono::{Days, NaiveDate, Weekday};
+use chrono::{Datelike, Days, NaiveDate, Weekday};
 use proptest::prelude::*;
 
 use super::*;
-use crate::club::{Habits, JobMark, Mark, Member, QuietDays};
+use crate::club::{Habits, JobMark, Mark, Member, QuietDays, WEEK};
 use crate::planning::{Basis, CropId, Frost, Garden};
 use crate::reminders::{coming_jobs, later_day};
 
@@ -189,4 +189,76 @@ fn all_good_days_quiet_is_told_before_them() {
     let habits = Habits { quiet: quiet.expect("not all"), ..Habits::default() };
     let named = season(&CROPS, habits, None, &[Answer::Nothing]).expect("the rules hold");
     assert!(named > CROPS.len(), "{named}");
+}
+
+fn changed_list(list: i64, came: &[&str]) -> ListNews {
+    ListNews {
+        list,
+        name: format!("A bed with a long name, no. {list}"),
+        archived: false,
+        before: vec![CropId::new("okra")],
+        now: came.iter().map(|crop| CropId::new(*crop)).collect(),
+    }
+}
+
+fn told_of(crops: Vec<CropId>, news: Vec<ListNews>, habits: Habits, frost: bool) -> MemberDue {
+    let mut member = member(habits);
+    member.frost = member.frost.filter(|_| frost);
+    let (marks, sowings, varieties) = (Vec::new(), Vec::new(), Vec::new());
+    MemberDue { member, club: None, crops, news, marks, sowings, varieties }
+}
+
+fn text_of(made: &Morning) -> &str {
+    match &made.outgoing {
+        Some(Outgoing::Say(say)) => &say.text,
+        _ => "",
+    }
+}
+
+#[test]
+fn what_changed_in_lists_waits_for_a_day_on_which_a_message_may_come() {
+    let news = vec![changed_list(3, &["leek"])];
+    // 7 January 2026 is a Wednesday, in mid-winter.
+    let day = |text: &str| text.parse::<NaiveDate>().expect("a date");
+    let on = |date, due: &MemberDue| {
+        morning(knowledge(), due, ReminderTime::default().on(date, chrono_tz::Tz::UTC))
+    };
+    let quiet = QuietDays::of([Weekday::Wed]).expect("not all days");
+    for frost in [true, false] {
+        let due = told_of(Vec::new(), news.clone(), Habits { quiet, ..Habits::default() }, frost);
+        let wednesday = on(day("2026-01-07"), &due);
+        assert_eq!((wednesday.outgoing.is_some(), wednesday.told.len()), (false, 0));
+        assert_eq!(on(day("2026-01-08"), &due).told, [3]);
+        let holiday_until = Some(day("2026-01-12"));
+        let away =
+            told_of(Vec::new(), news.clone(), Habits { holiday_until, ..Habits::default() }, frost);
+        assert!(on(day("2026-01-11"), &away).told.is_empty());
+        assert_eq!(on(day("2026-01-12"), &away).told, [3]);
+    }
+}
+
+#[test]
+fn whatever_is_said_to_be_told_stands_in_the_message() {
+    let crops: Vec<CropId> = knowledge().catalogue.iter().map(|crop| crop.id.clone()).collect();
+    let came = ["tomato", "pepper", "basil", "cucumber", "zinnia", "lettuce", "broccoli", "leek"];
+    let news: Vec<ListNews> = (1..=7).map(|list| changed_list(list, &came)).collect();
+    let first: NaiveDate = "2026-03-01".parse().expect("a date");
+    let mut most_jobs = 0;
+    for days in 0..SEASON {
+        let date = first + Days::new(days);
+        // Back from a holiday, with a week of quiet days ahead, a great deal cannot wait.
+        let quiet = WEEK.into_iter().filter(|day| *day != date.weekday());
+        let habits = Habits { quiet: QuietDays::of(quiet).expect("six days"), ..Habits::default() };
+        let due = told_of(crops.clone(), news.clone(), habits, true);
+        let made = morning(knowledge(), &due, ReminderTime::default().on(date, chrono_tz::Tz::UTC));
+        let text = text_of(&made);
+        assert!(text.encode_utf16().count() <= LONGEST_TEXT, "{date}");
+        assert!(!made.told.is_empty() && made.told.len() <= MOST_LISTS_TOLD, "{date}: {text}");
+        for list in &made.told {
+            assert!(text.contains(&format!("no. {list}")), "{date}: {list} in {text}");
+        }
+        assert!(text.contains("/mycrops"), "nothing of it is cut off: {text}");
+        most_jobs = most_jobs.max(made.named.len());
+    }
+    assert!(most_jobs > 2 * MOST_JOBS, "the longest message has {most_jobs} jobs");
 }
