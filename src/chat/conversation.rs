@@ -1,7 +1,9 @@
 //! From an incoming message to an outcome: which handler answers what.
 
+use std::borrow::Cow;
+
 use crate::club::LanguageTag;
-use crate::messages::{Button, ChatKind, Incoming, Press, Topic, What};
+use crate::messages::{Button, ChatKind, Incoming, Outgoing, Press, Topic, What};
 use crate::wording::args;
 
 use super::desk::Desk;
@@ -9,8 +11,9 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, job_talk, latitude_talk, place_talk,
-    question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
+    came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, inline_talk, job_talk,
+    latitude_talk, manners, own_data_talk, place_talk, question_talk, settings_talk, sowing_list,
+    sowing_talk, tray_talk, undo_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -22,6 +25,11 @@ pub struct Needs {
     pub role: bool,
     /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
     pub facts: bool,
+    /// Whether all that is kept about the sender is asked for.
+    pub own_data: bool,
+    /// The message of a group's question that is to be read on, in this group or in the one of
+    /// the join token.
+    pub question: Option<i32>,
 }
 
 /// What deciding `incoming` needs.
@@ -33,25 +41,39 @@ pub fn needs(incoming: &Incoming) -> Needs {
     let in_group = incoming.chat.kind == ChatKind::Group;
     match &incoming.what {
         What::Nothing | What::Text { addressed: false, .. } => Needs::default(),
-        What::Text { .. } | What::Pressed { .. }
+        What::Text { .. } | What::Pressed { .. } | What::Inline { .. }
             if incoming.from.is_bot && !incoming.from.anonymous =>
         {
             Needs::default()
         }
         What::Text { text, .. } => {
             let command = Command::read(text);
-            let join_token = command
+            let payload = command
                 .as_ref()
                 .filter(|command| command.request == Some(Request::Start))
                 .map(|command| command.rest.trim())
                 .filter(|token| !token.is_empty())
                 .map(ToOwned::to_owned);
-            let about_club = command.is_none_or(|command| command.request == Some(Request::Club));
-            Needs { join_token, role: in_group && about_club, facts: true }
+            let asked =
+                |request| command.as_ref().is_some_and(|command| command.request == Some(request));
+            let own_data = !in_group && asked(Request::Export);
+            let about_club = command.is_none() || asked(Request::Club);
+            let read_on = payload.as_deref().and_then(manners::read_on);
+            let question = read_on.map(|(_, message)| message).filter(|_| !in_group);
+            let join_token = match read_on {
+                Some((token, _)) => Some(token.to_owned()),
+                None => payload.filter(|payload| !inline_talk::is_own_payload(payload)),
+            };
+            Needs { join_token, role: in_group && about_club, facts: true, own_data, question }
         }
         What::Pressed { data, .. } => {
+            let press = data.parse();
+            let question = match press {
+                Ok(Press::ReadOn(message)) if in_group => Some(message),
+                _ => None,
+            };
             let club = matches!(
-                data.parse(),
+                press,
                 Ok(Press::Frost(Topic::Club, _)
                     | Press::AskFrost(Topic::Club)
                     | Press::Zone(Topic::Club, _)
@@ -61,7 +83,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
-            Needs { join_token: None, role: in_group && club, facts: true }
+            Needs { role: in_group && club, facts: true, question, ..Needs::default() }
         }
         _ => Needs { facts: true, ..Needs::default() },
     }
@@ -92,13 +114,30 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
     if !needs(incoming).facts {
         return Outcome::default();
     }
-    let mut desk = Desk::new(knowledge, facts, incoming);
+    if incoming.chat.kind == ChatKind::Private {
+        let mut desk = Desk::new(knowledge, facts, incoming);
+        happened(&mut desk);
+        return desk.outcome;
+    }
+    let (incoming, shares) = manners::sharing(knowledge, incoming, facts);
+    let public = if shares { Cow::Borrowed(facts) } else { Cow::Owned(facts.public()) };
+    let mut desk = Desk::new(knowledge, &public, &incoming);
+    desk.whole = facts;
+    desk.shares = shares;
+    happened(&mut desk);
+    manners::for_the_group(&mut desk);
+    desk.outcome
+}
+
+fn happened(desk: &mut Desk<'_>) {
+    let incoming = desk.incoming;
     match &incoming.what {
-        What::Text { text, .. } => text_came(&mut desk, text),
-        What::Pressed { data, .. } => button_pressed(&mut desk, data),
+        What::Text { text, .. } => text_came(desk, text),
+        What::Pressed { data, .. } => button_pressed(desk, data),
+        What::Inline { query, text } => inline_talk::answer(desk, query, text),
         What::AddedToGroup => {
             desk.change(Change::OpenClub { title: incoming.chat.title.clone() });
-            greet_group(&mut desk);
+            greet_group(desk);
         }
         What::RemovedFromGroup => desk.change(Change::CloseClub),
         What::Blocked => desk.change(Change::MemberReachable(false)),
@@ -107,13 +146,12 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
         What::LeftGroup => desk.change(Change::LeaveClub),
         What::Nothing => {}
     }
-    desk.outcome
 }
 
 /// The apology for a message that could not be decided.
 #[must_use]
 pub fn apology(knowledge: &Knowledge, incoming: &Incoming, language: &LanguageTag) -> Outcome {
-    use crate::messages::{AnswerPress, Outgoing, Say};
+    use crate::messages::{AnswerPress, Say};
     let speech = knowledge.speech(language, language.units());
     let text = speech.plain("went-wrong");
     let outgoing = match &incoming.what {
@@ -155,7 +193,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
-    if place_talk::told(desk, text) {
+    if manners::own_matter(desk, text, |desk| place_talk::told(desk, text)) {
         return;
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
@@ -172,8 +210,14 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         match request {
             // Its own words tell which date is which, so all of it is read.
-            Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
-            Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
+            Request::Frost => {
+                manners::own_matter(desk, text, |desk| {
+                    if !frost_talk::frost_came(desk, Topic::Mine, text) {
+                        frost_talk::frost(desk, Topic::Mine, "");
+                    }
+                    true
+                });
+            }
             _ => run(desk, request, rest),
         }
         return;
@@ -183,10 +227,18 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if came_up_talk::what_became(desk, text) {
+    if manners::own_matter(desk, text, |desk| came_up_talk::what_became(desk, text)) {
         return;
     }
     question_talk::asked(desk, text);
+}
+
+/// A question, or a command that only shows something, said again.
+pub(super) fn ask_or_run(desk: &mut Desk<'_>, text: &str) {
+    match Command::read(text) {
+        Some(Command { request: Some(request), rest }) => run(desk, request, rest),
+        _ => question_talk::asked(desk, text),
+    }
 }
 
 /// Takes the text as what the bot was waiting to hear; `false` where it is something else.
@@ -204,6 +256,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
+        Expected::Forget => own_data_talk::word_came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -218,6 +271,20 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
 }
 
 fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
+    let group = !desk.in_private();
+    if group && matches!(request, Request::Export | Request::Forget) {
+        manners::data_pointer(desk, request);
+    } else if group && manners::is_own(request, rest) {
+        manners::own_matter(desk, rest, |desk| {
+            run_here(desk, request, rest);
+            true
+        });
+    } else {
+        run_here(desk, request, rest);
+    }
+}
+
+fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
     match request {
         Request::Start => start(desk, rest),
         Request::Help => {
@@ -252,6 +319,8 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
+        Request::Export => own_data_talk::export(desk),
+        Request::Forget => own_data_talk::forget(desk),
     }
 }
 
@@ -265,8 +334,12 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         desk.outcome
             .outgoing
             .iter()
-            .any(|outgoing| matches!(outgoing, crate::messages::Outgoing::AnswerPress(_)))
+            .any(|outgoing| matches!(outgoing, Outgoing::AnswerPress(_) | Outgoing::OpenByPress(_)))
     };
+    if !desk.in_private() && manners::is_own_press(&press) {
+        manners::private_only(desk);
+        return;
+    }
     match press {
         Press::Job(key, answer) => job_talk::answered(desk, &key, answer),
         Press::Frost(topic, frost) => frost_talk::set(desk, topic, frost),
@@ -291,6 +364,9 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Place(place) => place_talk::set_place(desk, place),
         Press::Cover(cover) => place_talk::set_cover(desk, cover),
         Press::AskPlace => place_talk::place(desk, ""),
+        Press::ReadOn(message) => manners::read_on_pressed(desk, message),
+        Press::Forget => own_data_talk::confirmed(desk),
+        Press::DoNotForget => own_data_talk::kept(desk),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
     }
@@ -337,7 +413,9 @@ fn start(desk: &mut Desk<'_>, token: &str) {
     let mut lines = vec![desk.say("start-private", &name)];
     match &joined {
         Some(club) => lines.push(desk.say("start-joined", &args().text("club", &club.title))),
-        None if !token.is_empty() => lines.push(desk.say_key("start-token-unknown")),
+        None if !token.is_empty() && !inline_talk::is_own_payload(token) => {
+            lines.push(desk.say_key("start-token-unknown"))
+        }
         None => {}
     }
     let mut buttons = Vec::new();
@@ -353,6 +431,10 @@ fn start(desk: &mut Desk<'_>, token: &str) {
         buttons.push(vec![desk.button("button-zone", Press::AskZone(Topic::Mine))]);
     }
     desk.reply_with(lines.join("\n\n"), buttons);
+    // Whoever came to read on gets the whole answer at once.
+    if let Some(question) = desk.facts.in_private.question.clone() {
+        ask_or_run(desk, &question);
+    }
 }
 
 #[cfg(test)]

@@ -36,6 +36,19 @@ pub struct Facts {
     pub last_change: Option<LastChange>,
     /// What the bot last asked this person in this chat and waits to hear.
     pub expected: Option<Expected>,
+    /// What an answer in the private chat needs beside.
+    pub in_private: InPrivate,
+}
+
+/// What an answer in the private chat needs beside; looked up where [`super::needs`] asks for it.
+#[derive(Debug, Clone, Default)]
+pub struct InPrivate {
+    /// The club whose settings the member inherits there.
+    pub club: Option<Club>,
+    /// All that is kept about the member, as JSON.
+    pub own_data: Option<serde_json::Value>,
+    /// The question of a group that is to be read on.
+    pub question: Option<String>,
 }
 
 impl Facts {
@@ -43,6 +56,39 @@ impl Facts {
     #[must_use]
     pub fn settings(&self) -> Settings {
         Settings::of(Some(&self.member), self.club.as_ref())
+    }
+
+    /// What the group may know: the member's language and units, and nothing of their garden,
+    /// their place or their plans.
+    #[must_use]
+    pub fn public(&self) -> Self {
+        // Named one by one, so that whatever is added must be decided on.
+        let Self {
+            now,
+            member,
+            club,
+            invited_to,
+            crops: _,
+            marks: _,
+            sowings: _,
+            next_change,
+            last_change: _,
+            expected,
+            in_private: _,
+        } = self;
+        Self {
+            now: *now,
+            member: member.public(),
+            club: club.clone(),
+            invited_to: invited_to.clone(),
+            crops: Vec::new(),
+            marks: Vec::new(),
+            sowings: Vec::new(),
+            next_change: *next_change,
+            last_change: None,
+            expected: expected.clone(),
+            in_private: InPrivate::default(),
+        }
     }
 
     /// What is known of the member's work.
@@ -99,6 +145,8 @@ pub enum Expected {
     Latitude,
     /// Where seedlings are raised and what covers the beds.
     Place,
+    /// The word that confirms that everything is to be deleted.
+    Forget,
 }
 
 /// Whose setting is expected.
@@ -174,6 +222,17 @@ pub enum Change {
     MemberLatitude(Option<i64>),
     /// What the bot waits to hear in this chat; `None` ends the waiting.
     Expect(Option<Expected>),
+    /// The same in the member's private chat, whatever chat this is.
+    ExpectInPrivate(Option<Expected>),
+    /// A question of this group whose answer was short, by its message.
+    KeepQuestion {
+        /// The message.
+        message: i32,
+        /// Its words.
+        question: String,
+    },
+    /// All that is kept about the member is deleted; their clubs stay.
+    Forget,
     /// The member belongs to this club.
     JoinClub(ClubId),
     /// The member left the club of this chat.
@@ -236,6 +295,7 @@ mod tests {
                 r#"{"which_sown":{"told":"6 marigolds"}}"#,
             ),
             (Expected::Place, r#""place""#),
+            (Expected::Forget, r#""forget""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },
                 r#"{"which_crop":{"question":"marigolds?"}}"#,

@@ -44,6 +44,8 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
             ("settings", speech.plain("menu-settings")),
+            ("export", speech.plain("menu-export")),
+            ("forget", speech.plain("menu-forget")),
         ]);
     }
     if scope == MenuScope::Administrators {

@@ -48,6 +48,10 @@ pub enum Request {
     Undo,
     /// How far north the garden lies.
     Latitude,
+    /// Everything that is kept about the member.
+    Export,
+    /// To delete it.
+    Forget,
 }
 
 impl Request {
@@ -74,6 +78,8 @@ impl Request {
             "sowings" => Self::Sowings,
             "undo" => Self::Undo,
             "latitude" => Self::Latitude,
+            "export" => Self::Export,
+            "forget" => Self::Forget,
             _ => return None,
         })
     }

@@ -6,7 +6,7 @@ use sqlx::SqliteConnection;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, groups, journal, sowings};
+use super::{Result, group_questions, groups, journal, own_data, sowings};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -26,6 +26,9 @@ pub(super) async fn apply(
     let member = facts.member.id;
     if let Change::Undo(number) = change {
         return journal::undo(conn, member, *number, now).await;
+    }
+    if *change == Change::Forget {
+        return own_data::forget(conn, member).await;
     }
     let parts = match change {
         Change::Together(parts) => parts.as_slice(),
@@ -77,11 +80,18 @@ async fn apply_one(
             put_back.extend(sowings::remove(conn, member, *id, now).await?);
             Ok(())
         }
-        Change::Together(_) | Change::Undo(_) => {
+        Change::Together(_) | Change::Undo(_) | Change::Forget => {
             tracing::error!(?change, "a change that cannot be part of another is passed over");
             Ok(())
         }
         Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
+        // A private chat has the id of its person.
+        Change::ExpectInPrivate(expected) => {
+            expect(conn, facts.member.user, member, expected.as_ref(), now).await
+        }
+        Change::KeepQuestion { message, question } => {
+            group_questions::keep(conn, (chat, *message), member, question, now).await
+        }
         Change::JoinClub(club) => groups::join(conn, *club, member, incoming.chat.kind, now).await,
         Change::OpenClub { title } => groups::open(conn, chat, title, now).await,
         Change::MoveClub { to } => groups::move_chat(conn, chat, *to, now).await,

@@ -5,7 +5,7 @@ use sqlx::SqliteConnection;
 
 use super::rows::{self, Kept};
 use super::{Result, journal};
-use crate::chat::{Expected, Facts};
+use crate::chat::{Expected, Facts, InPrivate};
 use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
 use crate::planning::CropId;
@@ -22,6 +22,10 @@ pub(super) async fn facts(
         ChatKind::Group => club_of_chat(conn, incoming.chat.id).await?,
         ChatKind::Private => current_club(conn, member.id).await?,
     };
+    let in_private = match incoming.chat.kind {
+        ChatKind::Group => current_club(conn, member.id).await?,
+        ChatKind::Private => club.clone(),
+    };
     let invited_to = match join_token {
         Some(token) => club_of_token(conn, token).await?,
         None => None,
@@ -36,6 +40,7 @@ pub(super) async fn facts(
         next_change: journal::next_number(conn, member.id).await?,
         last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
+        in_private: InPrivate { club: in_private, ..InPrivate::default() },
         member,
     })
 }

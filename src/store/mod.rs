@@ -9,10 +9,12 @@
 
 mod changes;
 mod facts;
+mod group_questions;
 mod groups;
 mod journal;
 mod mornings;
 mod open;
+mod own_data;
 mod pruning;
 mod queue;
 mod rows;

@@ -13,6 +13,8 @@ pub enum Line {
     Say(String),
     /// A message that replies to the bot.
     Reply(String),
+    /// The bot's name and these words are typed in any chat.
+    Inline(String),
     /// This person speaks from now on.
     Speaker(Who),
     /// Speak in this place from now on.
@@ -69,6 +71,7 @@ pub fn read(line: &str) -> Line {
             Line::Wrong("Reply what? Write it behind, like this: :reply when do I sow peas?".into())
         }
         "reply" => Line::Reply(rest.to_owned()),
+        "inline" => Line::Inline(rest.to_owned()),
         "who" => Line::Who,
         "help" => Line::Help,
         "quit" | "exit" | "q" => Line::Quit,

@@ -22,6 +22,7 @@ Whatever has no colon in front is said to the chat. The practice's own commands:
   :fern  :oda  :ilse        who speaks
   :private  :group          where
   :reply TEXT               reply to the bot (in a group it hears commands and replies only)
+  :inline cucumber          type the bot's name and a crop, as in a chat of your own
   :2  or  :press 2          press a button of the last message
   :buttons                  show the last buttons again, from further up if need be
   :morning                  on to the next time your reminder may come
@@ -60,6 +61,10 @@ pub async fn talk<W: Write>(
                 say(world, &mut screen, seat, &text, addressed).await?;
             }
             Line::Reply(text) => say(world, &mut screen, seat, &text, true).await?,
+            Line::Inline(text) => {
+                world.types_inline(seat.who, &text).await?;
+                show(world, &mut screen)?;
+            }
             Line::Speaker(who) => seat.who = who,
             Line::Place(place) => seat.place = place,
             Line::Morning => {
@@ -193,7 +198,7 @@ async fn move_to<W: Write>(
             arrived = true;
             let reader = match &shows {
                 Shows::New { chat, .. } | Shows::Changed { chat, .. } => owner(*chat),
-                Shows::Notice(_) => None,
+                Shows::Notice(_) | Shows::Offered(_) => None,
             };
             let when = match reader {
                 Some(reader) => {

@@ -6,6 +6,7 @@ mod kept_forms;
 mod mornings;
 mod opening;
 mod order;
+mod own_data;
 mod reminders;
 
 use chrono::{DateTime, NaiveDate, Utc};

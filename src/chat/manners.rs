@@ -1,0 +1,320 @@
+//! Manners in a group: what is a member's own stays between them and the bot, and answers are
+//! short.
+//!
+//! In a group the desk has the public facts only ([`Facts::public`]), so that no answer can tell
+//! of a member's garden, place or plans: answers go by the club's dates. What is about the
+//! member's own garden is answered in the private chat. A member who ends their message with the
+//! word for sharing is answered in the group, by their own garden.
+
+use std::borrow::Cow;
+
+use crate::messages::{
+    AnswerPress, Button, Chat, ChatKind, Does, Incoming, OpenByPress, Outgoing, Press, Topic, What,
+};
+use crate::wording::{args, shorten_to_limit};
+
+use super::conversation::{ask_or_run, open_private_button};
+use super::desk::Desk;
+use super::facts::{Change, Facts, Outcome};
+use super::knowledge::Knowledge;
+use super::sentences::Request;
+
+/// The longest answer that a group gets whole, in UTF-16 units: about what a phone shows without
+/// scrolling. Our own choice.
+const SHORT: usize = 600;
+
+/// The beginning of the payload of a button that reads on in private.
+const READ_ON: &str = "read_";
+
+/// Whether a request is about the member's own garden and data, and not about anybody's.
+pub(super) fn is_own(request: Request, rest: &str) -> bool {
+    match request {
+        Request::Settings
+        | Request::Frost
+        | Request::Grow
+        | Request::Drop
+        | Request::MyCrops
+        | Request::Zone
+        | Request::Hour
+        | Request::Hold
+        | Request::Place
+        | Request::Sown
+        | Request::Sowings
+        | Request::Undo
+        | Request::Latitude
+        | Request::Export
+        | Request::Forget => true,
+        // Without crops it is about the member's list.
+        Request::Trays => rest.trim().is_empty(),
+        Request::Start | Request::Help | Request::Now | Request::Ask | Request::Club => false,
+    }
+}
+
+/// Whether a button is about the member's own garden and data; such a button works in the private
+/// chat only.
+pub(super) fn is_own_press(press: &Press) -> bool {
+    match press {
+        Press::Frost(topic, _)
+        | Press::AskFrost(topic)
+        | Press::Zone(topic, _)
+        | Press::AskZone(topic)
+        | Press::Language(topic, _)
+        | Press::AskLanguage(topic)
+        | Press::Hold(topic, _) => *topic == Topic::Mine,
+        Press::Job(..)
+        | Press::Grow(_)
+        | Press::Drop(_)
+        | Press::Crops(_)
+        | Press::Now(..)
+        | Press::Sowings(_)
+        | Press::EndSowing(..)
+        | Press::SowAgain(_)
+        | Press::Undo(_)
+        | Press::Hour(_)
+        | Press::AskHour
+        | Press::Units(_)
+        | Press::Place(_)
+        | Press::Cover(_)
+        | Press::AskPlace
+        | Press::Forget
+        | Press::DoNotForget
+        | Press::Settings => true,
+        Press::Meant(..) | Press::ReadOn(_) | Press::ClubPage => false,
+    }
+}
+
+/// What was said in a group without the word that shares the answer, and whether it was there.
+pub(super) fn sharing<'i>(
+    knowledge: &Knowledge,
+    incoming: &'i Incoming,
+    facts: &Facts,
+) -> (Cow<'i, Incoming>, bool) {
+    let What::Text { text, message, addressed } = &incoming.what else {
+        return (Cow::Borrowed(incoming), false);
+    };
+    let word = knowledge.speech_for(&facts.settings()).plain("share-word").to_lowercase();
+    let said = text.trim_end_matches(|c: char| c.is_whitespace() || c.is_ascii_punctuation());
+    let rest =
+        said.char_indices().rev().find(|(_, c)| c.is_whitespace()).filter(|(at, _)| {
+            said.get(*at..).is_some_and(|last| last.trim().to_lowercase() == word)
+        });
+    let Some((at, _)) = rest else { return (Cow::Borrowed(incoming), false) };
+    let text = said.get(..at).unwrap_or_default().trim_end().to_owned();
+    let what = What::Text { text, message: *message, addressed: *addressed };
+    (Cow::Owned(Incoming { what, ..incoming.clone() }), true)
+}
+
+/// What `act` decides as if `text` had been said in the private chat, and whether it took it.
+fn as_in_private(
+    desk: &Desk<'_>,
+    text: &str,
+    act: impl FnOnce(&mut Desk<'_>) -> bool,
+) -> (bool, Outcome) {
+    let whole = desk.whole;
+    let facts = Facts { club: whole.in_private.club.clone(), expected: None, ..whole.clone() };
+    let chat =
+        Chat { id: whole.member.user, kind: ChatKind::Private, title: String::new(), thread: None };
+    let what = What::Text { text: text.to_owned(), message: 0, addressed: true };
+    let incoming = Incoming { chat, what, ..desk.incoming.clone() };
+    let mut own = Desk::new(desk.knowledge, &facts, &incoming);
+    let taken = act(&mut own);
+    let mut outcome = own.outcome;
+    // What the bot then waits to hear, it waits to hear in that chat.
+    for change in &mut outcome.changes {
+        if let Change::Expect(expected) = change {
+            *change = Change::ExpectInPrivate(expected.take());
+        }
+    }
+    (taken, outcome)
+}
+
+/// Whether the bot may write to the sender's private chat.
+fn may_write(desk: &Desk<'_>) -> bool {
+    desk.whole.member.reachable && !desk.incoming.from.anonymous
+}
+
+/// Lets `act` decide what is the member's own: at once in private or where they share it, and
+/// otherwise in the private chat, of which the group is told no more than that. `false` where
+/// `act` did not take it.
+pub(super) fn own_matter(
+    desk: &mut Desk<'_>,
+    text: &str,
+    act: impl FnOnce(&mut Desk<'_>) -> bool,
+) -> bool {
+    if desk.in_private() || desk.shares {
+        return act(desk);
+    }
+    let (taken, outcome) = as_in_private(desk, text, act);
+    if !taken {
+        return false;
+    }
+    if may_write(desk) {
+        desk.outcome.changes.extend(outcome.changes);
+        desk.outcome.outgoing.extend(outcome.outgoing);
+        let word = args().text("word", desk.say_key("share-word"));
+        let text = desk.say("own-answered", &word);
+        desk.reply(text);
+    } else {
+        let text = desk.say_key("own-pointer");
+        let buttons = open_private_button(desk);
+        desk.reply_with(text, buttons);
+    }
+    true
+}
+
+/// What is said of one's data in a group: where to ask for it.
+pub(super) fn data_pointer(desk: &mut Desk<'_>, request: Request) {
+    let command = if request == Request::Export { "/export" } else { "/forget" };
+    let text = desk.say("data-private-only", &args().text("command", command));
+    let buttons = open_private_button(desk);
+    desk.reply_with(text, buttons);
+}
+
+/// The payload of a deep link that reads on in private: the club's token and the question's
+/// message.
+fn read_on_payload(token: &str, message: i32) -> String {
+    format!("{READ_ON}{token}_{message}")
+}
+
+/// The club's token and the question's message in a payload.
+pub(super) fn read_on(payload: &str) -> Option<(&str, i32)> {
+    let (token, message) = payload.strip_prefix(READ_ON)?.rsplit_once('_')?;
+    Some((token, message.parse().ok()?))
+}
+
+/// *Read on in private* was pressed, by anybody: the question is answered to them, by their own
+/// garden.
+pub(super) fn read_on_pressed(desk: &mut Desk<'_>, message: i32) {
+    let Some(question) = desk.whole.in_private.question.clone() else {
+        let notice = desk.say_key("notice-question-gone");
+        desk.answer_press(Some(notice));
+        return;
+    };
+    if may_write(desk) {
+        let (_, outcome) = as_in_private(desk, &question, |own| {
+            ask_or_run(own, &question);
+            true
+        });
+        desk.outcome.changes.extend(outcome.changes);
+        desk.outcome.outgoing.extend(outcome.outgoing);
+        let notice = desk.say_key("notice-read-on");
+        desk.answer_press(Some(notice));
+        return;
+    }
+    let (What::Pressed { press, .. }, Some(club)) = (&desk.incoming.what, &desk.facts.club) else {
+        return;
+    };
+    let payload = read_on_payload(&club.join_token, message);
+    let opens = OpenByPress { press: press.clone(), payload };
+    desk.outcome.outgoing.push(Outgoing::OpenByPress(opens));
+}
+
+/// The last touch to what goes to a group: buttons that work in private only are left off, and a
+/// long answer becomes short, with a button to the whole of it.
+pub(super) fn for_the_group(desk: &mut Desk<'_>) {
+    let group = desk.incoming.chat.id;
+    let works_here = |button: &Button| match &button.does {
+        Does::Press(press) => !is_own_press(press),
+        Does::OpenPrivate(_) => true,
+    };
+    for outgoing in &mut desk.outcome.outgoing {
+        if let Outgoing::Say(say) = outgoing
+            && say.chat == group
+        {
+            for row in &mut say.buttons {
+                row.retain(works_here);
+            }
+            say.buttons.retain(|row| !row.is_empty());
+        }
+    }
+    // What changed something is not said again in private: it would change it again. What was
+    // shared is the member's own wish.
+    let only_answers = desk.outcome.changes.iter().all(|change| {
+        matches!(change, Change::JoinClub(_) | Change::Expect(_) | Change::OpenClub { .. })
+    });
+    let What::Text { text: question, message, .. } = &desk.incoming.what else { return };
+    let (question, message) = (question.clone(), *message);
+    let more = desk.say_key("group-more");
+    let label = desk.say_key("button-read-on");
+    let [Outgoing::Say(say)] = desk.outcome.outgoing.as_mut_slice() else { return };
+    if !only_answers || desk.shares || say.chat != group {
+        return;
+    }
+    let Some(short) = beginning(&say.text) else { return };
+    say.text = format!("{short}\n{more}");
+    say.buttons.push(vec![Button::press(label, Press::ReadOn(message))]);
+    desk.change(Change::KeepQuestion { message, question });
+}
+
+/// The first lines of a long text; `None` where it is short enough.
+fn beginning(text: &str) -> Option<String> {
+    let units = |text: &str| text.encode_utf16().count();
+    if units(text) <= SHORT {
+        return None;
+    }
+    let mut kept: Vec<&str> = Vec::new();
+    let mut used = 0;
+    for line in text.lines() {
+        used += units(line) + 1;
+        if used > SHORT && !kept.is_empty() {
+            break;
+        }
+        kept.push(line);
+    }
+    // A heading without what it heads, or an empty line, ends nothing.
+    while kept.len() > 1 && kept.last().is_some_and(|line| line.is_empty() || line.ends_with(':')) {
+        kept.pop();
+    }
+    Some(shorten_to_limit(&kept.join("\n"), SHORT).into_owned())
+}
+
+/// Answers a press that works in the private chat only.
+pub(super) fn private_only(desk: &mut Desk<'_>) {
+    let notice = desk.say_key("notice-private-only");
+    if let What::Pressed { press, .. } = &desk.incoming.what {
+        let answer = AnswerPress { press: press.clone(), notice: Some(notice) };
+        desk.outcome.outgoing.push(Outgoing::AnswerPress(answer));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    #[test]
+    fn the_payload_of_a_link_is_read_as_it_was_written() {
+        let payload = read_on_payload("aB3", 77);
+        assert_eq!(payload, "read_aB3_77");
+        assert_eq!(read_on(&payload), Some(("aB3", 77)));
+        for other in ["", "aB3", "read_", "read_aB3", "read_aB3_x", "frost"] {
+            assert_eq!(read_on(other), None, "{other}");
+        }
+        // 22 letters and digits, and the longest number: within the 64 that a link carries.
+        assert!(read_on_payload(&"x".repeat(22), i32::MAX).len() <= 64);
+    }
+
+    #[test]
+    fn a_long_answer_begins_with_its_verdict_and_ends_with_a_whole_line() {
+        let line = "x".repeat(200);
+        assert_eq!(beginning(&format!("Yes.\n{line}\n{line}")), None);
+        let long = format!("Yes.\n{line}\nAlso:\n{line}\n{line}");
+        assert_eq!(beginning(&long), Some(format!("Yes.\n{line}\nAlso:\n{line}")));
+        let headed = format!("Yes.\n{line}\n\nAlso:\n{line}{line}");
+        assert_eq!(beginning(&headed), Some(format!("Yes.\n{line}")));
+    }
+
+    proptest! {
+        #[test]
+        fn a_beginning_is_short_and_begins_alike(text in "[a-z🌱:\n ]{0,1500}") {
+            let Some(short) = beginning(&text) else {
+                prop_assert!(text.encode_utf16().count() <= SHORT);
+                return Ok(());
+            };
+            prop_assert!(short.encode_utf16().count() <= SHORT);
+            let first = short.lines().next().unwrap_or_default().trim_end_matches('…');
+            prop_assert!(text.starts_with(first));
+        }
+    }
+}
