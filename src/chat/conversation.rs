@@ -414,7 +414,7 @@ fn start(desk: &mut Desk<'_>, token: &str) {
     match &joined {
         Some(club) => lines.push(desk.say("start-joined", &args().text("club", &club.title))),
         None if !token.is_empty() && !inline_talk::is_own_payload(token) => {
-            lines.push(desk.say_key("start-token-unknown"))
+            lines.push(desk.say_key("start-token-unknown"));
         }
         None => {}
     }
