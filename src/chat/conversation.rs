@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use crate::club::LanguageTag;
+use crate::club::{LanguageTag, as_grown};
 use crate::messages::{Button, ChatKind, Incoming, Outgoing, Press, Topic, What};
 use crate::wording::args;
 
@@ -13,7 +13,7 @@ use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, inline_talk, job_talk,
     latitude_talk, manners, own_data_talk, place_talk, question_talk, settings_talk, sowing_list,
-    sowing_talk, tray_talk, undo_talk,
+    sowing_talk, tray_talk, undo_talk, variety_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -115,13 +115,18 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
         return Outcome::default();
     }
     if incoming.chat.kind == ChatKind::Private {
-        let mut desk = Desk::new(knowledge, facts, incoming);
+        let own = as_grown(&knowledge.catalogue, &facts.varieties);
+        let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+        let mut desk = Desk::new(knowledge, catalogue, facts, incoming);
         happened(&mut desk);
         return desk.outcome;
     }
     let (incoming, shares) = manners::sharing(knowledge, incoming, facts);
     let public = if shares { Cow::Borrowed(facts) } else { Cow::Owned(facts.public()) };
-    let mut desk = Desk::new(knowledge, &public, &incoming);
+    // In a group a bare name is everybody's crop; one's own varieties are named or shared there.
+    let own = if shares { as_grown(&knowledge.catalogue, &facts.varieties) } else { None };
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let mut desk = Desk::new(knowledge, catalogue, &public, &incoming);
     desk.whole = facts;
     desk.shares = shares;
     happened(&mut desk);
@@ -227,7 +232,16 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if manners::own_matter(desk, text, |desk| came_up_talk::what_became(desk, text)) {
+    let own = |desk: &mut Desk<'_>| {
+        came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text)
+    };
+    // A packet's text in a group is for the others to read.
+    let told = if desk.in_private() {
+        own(desk)
+    } else {
+        manners::own_matter(desk, text, |desk| came_up_talk::what_became(desk, text))
+    };
+    if told {
         return;
     }
     question_talk::asked(desk, text);
@@ -253,6 +267,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::Variety => variety_talk::packet_awaited_came(desk, text),
         Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
@@ -317,6 +332,7 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Club => club_talk::club(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest),
         Request::Sowings => sowing_list::list(desk, 0),
+        Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
         Request::Export => own_data_talk::export(desk),
@@ -352,6 +368,8 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Sowings(page) => sowing_list::list(desk, page),
         Press::EndSowing(id, page) => sowing_list::give_up(desk, id, page),
         Press::SowAgain(id) => sowing_talk::sow_again(desk, id),
+        Press::FollowVariety(id) => variety_talk::follow(desk, id),
+        Press::DropVariety(id) => variety_talk::drop_by_button(desk, id),
         Press::Undo(number) => undo_talk::undo_this(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),

@@ -7,6 +7,7 @@ use crate::wording::{sentence, shorten_to_limit};
 
 use super::answer::Asked;
 use super::desk::Desk;
+use super::own::Own;
 use super::understand::{Intent, Understood};
 
 /// The most crops that are offered at once; a phone shows no more without scrolling.
@@ -99,6 +100,14 @@ fn article(
         own_crops: own,
         today: desk.today,
         catalogue: desk.catalogue(),
+        own: Some(Own {
+            catalogue: &desk.knowledge.catalogue,
+            varieties: &desk.facts.varieties,
+            follows: true,
+            named: &[],
+            sowings: &desk.facts.sowings,
+            marks: &desk.facts.marks,
+        }),
         speech: &desk.speech,
     }
     .answer();

@@ -8,6 +8,7 @@
 
 use std::borrow::Cow;
 
+use crate::club::as_grown;
 use crate::messages::{
     AnswerPress, Button, Chat, ChatKind, Does, Incoming, OpenByPress, Outgoing, Press, Topic, What,
 };
@@ -41,6 +42,7 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Sown
         | Request::Sowings
         | Request::Undo
+        | Request::Variety
         | Request::Latitude
         | Request::Export
         | Request::Forget => true,
@@ -70,6 +72,8 @@ pub(super) fn is_own_press(press: &Press) -> bool {
         | Press::EndSowing(..)
         | Press::SowAgain(_)
         | Press::Undo(_)
+        | Press::FollowVariety(_)
+        | Press::DropVariety(_)
         | Press::Hour(_)
         | Press::AskHour
         | Press::Units(_)
@@ -116,7 +120,9 @@ fn as_in_private(
         Chat { id: whole.member.user, kind: ChatKind::Private, title: String::new(), thread: None };
     let what = What::Text { text: text.to_owned(), message: 0, addressed: true };
     let incoming = Incoming { chat, what, ..desk.incoming.clone() };
-    let mut own = Desk::new(desk.knowledge, &facts, &incoming);
+    let grown = as_grown(&desk.knowledge.catalogue, &facts.varieties);
+    let catalogue = grown.as_ref().unwrap_or(&desk.knowledge.catalogue);
+    let mut own = Desk::new(desk.knowledge, catalogue, &facts, &incoming);
     let taken = act(&mut own);
     let mut outcome = own.outcome;
     // What the bot then waits to hear, it waits to hear in that chat.

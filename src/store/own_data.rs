@@ -27,7 +27,7 @@ pub(super) struct Held {
 }
 
 /// The tables in the order in which they are emptied: what refers to another comes before it.
-pub(super) const HELD: [Held; 9] = [
+pub(super) const HELD: [Held; 10] = [
     Held {
         table: "memberships",
         whose: &["member_id"],
@@ -52,6 +52,12 @@ pub(super) const HELD: [Held; 9] = [
         whose: &["member_id"],
         shown: "SELECT * FROM job_marks WHERE member_id = $1 ORDER BY job",
         forgotten: "DELETE FROM job_marks WHERE member_id = $1",
+    },
+    Held {
+        table: "varieties",
+        whose: &["member_id"],
+        shown: "SELECT * FROM varieties WHERE member_id = $1 ORDER BY id",
+        forgotten: "DELETE FROM varieties WHERE member_id = $1",
     },
     Held {
         table: "journal",

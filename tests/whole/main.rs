@@ -26,3 +26,4 @@ mod seeds;
 mod sowings;
 mod trays;
 mod trouble;
+mod varieties;

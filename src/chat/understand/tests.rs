@@ -15,6 +15,25 @@ fn english() -> &'static Understanding {
     })
 }
 
+#[test]
+fn a_question_for_the_day_of_harvest_is_told_from_one_for_the_verdict() {
+    let today = "2026-04-15".parse().expect("a date");
+    for (question, when) in [
+        ("when can I harvest tomatoes?", true),
+        ("how long until my radishes are ripe", true),
+        ("when will my tomatoes be ripe", true),
+        ("will pumpkins ripen?", false),
+        ("can i get a crop of beets before the first frost", false),
+    ] {
+        let understood = english().understand(question, today);
+        assert_eq!(
+            (understood.intent, understood.asks_when),
+            (Intent::WillItRipen, when),
+            "{question}"
+        );
+    }
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Fixture {

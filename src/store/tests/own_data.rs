@@ -6,9 +6,9 @@ use sqlx::Row;
 
 use super::{Bench, at, bench, group, morning, private, say};
 use crate::chat::{Change, Expected};
-use crate::club::{Mark, MemberId, Sowing};
+use crate::club::{Mark, MemberId, Sowing, Variety};
 use crate::messages::Priority;
-use crate::planning::{CropId, Label, Way};
+use crate::planning::{CropId, Label, Packet, Way};
 use crate::store::own_data::HELD;
 
 /// Columns that look as if they told of somebody and do not, each with the reason.
@@ -115,6 +115,12 @@ async fn full(bench: &Bench, user: i64) -> MemberId {
         Change::MemberReachable(true),
         Change::AddCrops(vec![CropId::new("pea")]),
         Change::RecordSowing(sowing()),
+        Change::KeepVariety(Variety {
+            id: 0,
+            crop: CropId::new("pea"),
+            name: Some("Early Lantern".to_owned()),
+            packet: Packet::default(),
+        }),
         Change::MarkJob(
             "pea.so.s.2026".parse().expect("a job"),
             Some(Mark::Skipped(super::date("2026-04-10"))),
