@@ -512,6 +512,7 @@ share-word = share
 own-answered = I have answered you in private. If all may read it, end your message with “{ $word }”.
 own-pointer = That is about your own garden, so it stays between us. Open our private chat with the button, and ask me there.
 group-more = There is more to it, cautions among it where there are any.
+button-our-chat = Open our chat
 button-read-on = Read on in private
 notice-read-on = I have written to you in private.
 notice-question-gone = That was asked too long ago. Please ask it again.

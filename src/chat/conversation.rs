@@ -401,7 +401,7 @@ fn greet_group(desk: &mut Desk<'_>) {
 }
 
 /// The button that opens the private chat and joins the member to this club.
-pub(super) fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
+fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
     desk.facts
         .club
         .iter()

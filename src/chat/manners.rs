@@ -10,11 +10,12 @@ use std::borrow::Cow;
 
 use crate::club::as_grown;
 use crate::messages::{
-    AnswerPress, Button, Chat, ChatKind, Does, Incoming, OpenByPress, Outgoing, Press, Topic, What,
+    AnswerPress, Button, Buttons, Chat, ChatKind, Does, Incoming, OpenByPress, Outgoing, Press,
+    Topic, What,
 };
 use crate::wording::{args, shorten_to_limit};
 
-use super::conversation::{ask_or_run, open_private_button};
+use super::conversation::ask_or_run;
 use super::desk::Desk;
 use super::facts::{Change, Facts, Outcome};
 use super::knowledge::Knowledge;
@@ -162,17 +163,24 @@ pub(super) fn own_matter(
         desk.reply(text);
     } else {
         let text = desk.say_key("own-pointer");
-        let buttons = open_private_button(desk);
+        let buttons = our_chat(desk);
         desk.reply_with(text, buttons);
     }
     true
+}
+
+/// The button that opens the private chat.
+fn our_chat(desk: &Desk<'_>) -> Buttons {
+    let club = desk.facts.club.iter();
+    let open = |token: &str| Button::open_private(desk.say_key("button-our-chat"), token);
+    club.map(|club| vec![open(&club.join_token)]).collect()
 }
 
 /// What is said of one's data in a group: where to ask for it.
 pub(super) fn data_pointer(desk: &mut Desk<'_>, request: Request) {
     let command = if request == Request::Export { "/export" } else { "/forget" };
     let text = desk.say("data-private-only", &args().text("command", command));
-    let buttons = open_private_button(desk);
+    let buttons = our_chat(desk);
     desk.reply_with(text, buttons);
 }
 
@@ -252,11 +260,18 @@ pub(super) fn for_the_group(desk: &mut Desk<'_>) {
     desk.change(Change::KeepQuestion { message, question });
 }
 
-/// The first lines of a long text; `None` where it is short enough.
+/// A long text made short; `None` where it is short enough. Of several paragraphs, as of several
+/// crops, the first line of each says the verdict; of a single one the first lines are kept.
 fn beginning(text: &str) -> Option<String> {
     let units = |text: &str| text.encode_utf16().count();
     if units(text) <= SHORT {
         return None;
+    }
+    let paragraphs = text.split("\n\n").map(|paragraph| paragraph.trim_start_matches('\n'));
+    let verdicts: Vec<&str> = paragraphs.filter_map(|paragraph| paragraph.lines().next()).collect();
+    let all = verdicts.join("\n");
+    if verdicts.len() > 1 && units(&all) <= SHORT && !verdicts.iter().any(|v| v.ends_with(':')) {
+        return Some(all);
     }
     let mut kept: Vec<&str> = Vec::new();
     let mut used = 0;
@@ -309,6 +324,8 @@ mod tests {
         assert_eq!(beginning(&long), Some(format!("Yes.\n{line}\nAlso:\n{line}")));
         let headed = format!("Yes.\n{line}\n\nAlso:\n{line}{line}");
         assert_eq!(beginning(&headed), Some(format!("Yes.\n{line}")));
+        let several = format!("Yes.\n{line}\n{line}\n\nNot yet.\n{line}\n\nToo late.");
+        assert_eq!(beginning(&several), Some("Yes.\nNot yet.\nToo late.".to_owned()));
     }
 
     proptest! {

@@ -121,7 +121,7 @@ async fn in_the_group_a_bare_name_is_everybodys_crop() {
     let ash = world.person("Ash");
     let club = world.club("Hillside Growers", &ash).await;
     club.welcomes(&[&fern]);
-    club.news();
+    club.hears(&ash, "/club frost 05-15 10-05").await;
     let bare = club.hears(&fern, "/ask can I start tomatoes now?").await.text;
     assert!(!bare.contains("packet"), "{bare}");
     let named = club.hears(&fern, "/ask can I start Early Lantern now?").await.text;
