@@ -5,6 +5,8 @@ CREATE TABLE group_questions (
     message INTEGER NOT NULL,
     member_id INTEGER NOT NULL REFERENCES members (id),
     question TEXT NOT NULL,
+    -- What it may lean on: what was asked before it.
+    before TEXT,
     asked_at TEXT NOT NULL,
     PRIMARY KEY (chat, message)
 ) STRICT;

@@ -164,6 +164,11 @@ impl App {
             if let Some(chat) = club.and_then(|club| club.chat) {
                 facts.in_private.question = work.group_question(chat, message).await?;
             }
+            if let (ChatKind::Private, Some(question)) =
+                (incoming.chat.kind, &facts.in_private.question)
+            {
+                facts.subject.clone_from(&question.before);
+            }
         }
         let outcome = self.decide(incoming, &facts)?;
         if matches!(incoming.what, What::Inline { .. }) {

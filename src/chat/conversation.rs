@@ -209,11 +209,11 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         (request == Request::Sown && text.contains('?'))
             || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
     };
-    if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
+    if let Some(said) = sentence.filter(|said| !asks(said.request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
-        match request {
+        match said.request {
             // Its own words tell which date is which, so all of it is read.
             Request::Frost => {
                 manners::own_matter(desk, text, |desk| {
@@ -223,7 +223,13 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
                     true
                 });
             }
-            _ => run(desk, request, rest),
+            Request::Sown => {
+                manners::own_matter(desk, text, |desk| {
+                    sowing_talk::sown(desk, said.rest, said.head);
+                    true
+                });
+            }
+            request => run(desk, request, said.rest),
         }
         return;
     }
@@ -330,7 +336,7 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
-        Request::Sown => sowing_talk::sown(desk, rest),
+        Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
@@ -451,7 +457,7 @@ fn start(desk: &mut Desk<'_>, token: &str) {
     desk.reply_with(lines.join("\n\n"), buttons);
     // Whoever came to read on gets the whole answer at once.
     if let Some(question) = desk.facts.in_private.question.clone() {
-        ask_or_run(desk, &question);
+        ask_or_run(desk, &question.text);
     }
 }
 

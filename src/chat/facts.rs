@@ -4,6 +4,7 @@ use chrono::{DateTime, NaiveDate, Utc};
 use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
+use super::understand::Subject;
 use crate::club::{
     Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
     Units, Variety,
@@ -38,6 +39,8 @@ pub struct Facts {
     pub last_change: Option<LastChange>,
     /// What the bot last asked this person in this chat and waits to hear.
     pub expected: Option<Expected>,
+    /// What this person last asked in this chat and topic, not long ago.
+    pub subject: Option<Subject>,
     /// What an answer in the private chat needs beside.
     pub in_private: InPrivate,
 }
@@ -50,7 +53,16 @@ pub struct InPrivate {
     /// All that is kept about the member, as JSON.
     pub own_data: Option<serde_json::Value>,
     /// The question of a group that is to be read on.
-    pub question: Option<String>,
+    pub question: Option<GroupQuestion>,
+}
+
+/// A question of a group whose answer was short there.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct GroupQuestion {
+    /// Its words.
+    pub text: String,
+    /// What it may lean on: what was asked before it.
+    pub before: Option<Subject>,
 }
 
 impl Facts {
@@ -77,6 +89,7 @@ impl Facts {
             next_change,
             last_change: _,
             expected,
+            subject,
             in_private: _,
         } = self;
         Self {
@@ -92,6 +105,7 @@ impl Facts {
             next_change: *next_change,
             last_change: None,
             expected: expected.clone(),
+            subject: subject.clone(),
             in_private: InPrivate::default(),
         }
     }
@@ -234,14 +248,16 @@ pub enum Change {
     MemberLatitude(Option<i64>),
     /// What the bot waits to hear in this chat; `None` ends the waiting.
     Expect(Option<Expected>),
+    /// What the member asked in this chat and topic; a question that follows may lean on it.
+    Asked(Subject),
     /// The same in the member's private chat, whatever chat this is.
     ExpectInPrivate(Option<Expected>),
     /// A question of this group whose answer was short, by its message.
     KeepQuestion {
         /// The message.
         message: i32,
-        /// Its words.
-        question: String,
+        /// The question.
+        question: GroupQuestion,
     },
     /// All that is kept about the member is deleted; their clubs stay.
     Forget,

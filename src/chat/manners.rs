@@ -17,9 +17,10 @@ use crate::wording::{args, shorten_to_limit};
 
 use super::conversation::ask_or_run;
 use super::desk::Desk;
-use super::facts::{Change, Facts, Outcome};
+use super::facts::{Change, Facts, GroupQuestion, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
+use super::understand::Subject;
 
 /// The longest answer that a group gets whole, in UTF-16 units: about what a phone shows without
 /// scrolling. Our own choice.
@@ -113,10 +114,12 @@ pub(super) fn sharing<'i>(
 fn as_in_private(
     desk: &Desk<'_>,
     text: &str,
+    subject: Option<Subject>,
     act: impl FnOnce(&mut Desk<'_>) -> bool,
 ) -> (bool, Outcome) {
     let whole = desk.whole;
-    let facts = Facts { club: whole.in_private.club.clone(), expected: None, ..whole.clone() };
+    let facts =
+        Facts { club: whole.in_private.club.clone(), expected: None, subject, ..whole.clone() };
     let chat =
         Chat { id: whole.member.user, kind: ChatKind::Private, title: String::new(), thread: None };
     let what = What::Text { text: text.to_owned(), message: 0, addressed: true };
@@ -126,7 +129,8 @@ fn as_in_private(
     let mut own = Desk::new(desk.knowledge, catalogue, &facts, &incoming);
     let taken = act(&mut own);
     let mut outcome = own.outcome;
-    // What the bot then waits to hear, it waits to hear in that chat.
+    // It was not asked in this chat, and what the bot then waits to hear it waits to hear there.
+    outcome.changes.retain(|change| !matches!(change, Change::Asked(_)));
     for change in &mut outcome.changes {
         if let Change::Expect(expected) = change {
             *change = Change::ExpectInPrivate(expected.take());
@@ -151,7 +155,7 @@ pub(super) fn own_matter(
     if desk.in_private() || desk.shares {
         return act(desk);
     }
-    let (taken, outcome) = as_in_private(desk, text, act);
+    let (taken, outcome) = as_in_private(desk, text, None, act);
     if !taken {
         return false;
     }
@@ -205,8 +209,9 @@ pub(super) fn read_on_pressed(desk: &mut Desk<'_>, message: i32) {
         return;
     };
     if may_write(desk) {
-        let (_, outcome) = as_in_private(desk, &question, |own| {
-            ask_or_run(own, &question);
+        let GroupQuestion { text, before } = question;
+        let (_, outcome) = as_in_private(desk, &text, before, |own| {
+            ask_or_run(own, &text);
             true
         });
         desk.outcome.changes.extend(outcome.changes);
@@ -244,10 +249,14 @@ pub(super) fn for_the_group(desk: &mut Desk<'_>) {
     // What changed something is not said again in private: it would change it again. What was
     // shared is the member's own wish.
     let only_answers = desk.outcome.changes.iter().all(|change| {
-        matches!(change, Change::JoinClub(_) | Change::Expect(_) | Change::OpenClub { .. })
+        matches!(
+            change,
+            Change::JoinClub(_) | Change::Expect(_) | Change::Asked(_) | Change::OpenClub { .. }
+        )
     });
-    let What::Text { text: question, message, .. } = &desk.incoming.what else { return };
-    let (question, message) = (question.clone(), *message);
+    let What::Text { text, message, .. } = &desk.incoming.what else { return };
+    let question = GroupQuestion { text: text.clone(), before: desk.facts.subject.clone() };
+    let message = *message;
     let more = desk.say_key("group-more");
     let label = desk.say_key("button-read-on");
     let [Outgoing::Say(say)] = desk.outcome.outgoing.as_mut_slice() else { return };

@@ -56,7 +56,7 @@ mod verdict_text;
 
 pub use answer::{Answer, Asked};
 pub use conversation::{Needs, apology, decide, needs};
-pub use facts::{Change, Expected, ExpectedTopic, Facts, InPrivate, Outcome};
+pub use facts::{Change, Expected, ExpectedTopic, Facts, GroupQuestion, InPrivate, Outcome};
 pub use figures::{EmergenceFigures, Figures, SeedCountFigures, SoilFigures};
 pub use frost_words::FrostReading;
 pub use job_why::job_why;

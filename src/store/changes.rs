@@ -6,7 +6,7 @@ use sqlx::SqliteConnection;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, group_questions, groups, journal, own_data, sowings, varieties};
+use super::{Result, group_questions, groups, journal, own_data, sowings, subjects, varieties};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -93,6 +93,7 @@ async fn apply_one(
             Ok(())
         }
         Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
+        Change::Asked(subject) => subjects::keep(conn, &incoming.chat, member, subject, now).await,
         // A private chat has the id of its person.
         Change::ExpectInPrivate(expected) => {
             expect(conn, facts.member.user, member, expected.as_ref(), now).await

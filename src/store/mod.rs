@@ -22,6 +22,7 @@ mod schedule;
 mod sending;
 mod settling;
 mod sowings;
+mod subjects;
 #[cfg(test)]
 mod tests;
 mod varieties;

@@ -27,7 +27,7 @@ pub(super) struct Held {
 }
 
 /// The tables in the order in which they are emptied: what refers to another comes before it.
-pub(super) const HELD: [Held; 10] = [
+pub(super) const HELD: [Held; 11] = [
     Held {
         table: "memberships",
         whose: &["member_id"],
@@ -70,6 +70,12 @@ pub(super) const HELD: [Held; 10] = [
         whose: &["member_id", "chat"],
         shown: "SELECT * FROM expectations WHERE member_id = $1 ORDER BY expires_at",
         forgotten: "DELETE FROM expectations WHERE member_id = $1",
+    },
+    Held {
+        table: "subjects",
+        whose: &["member_id", "chat"],
+        shown: "SELECT * FROM subjects WHERE member_id = $1 ORDER BY expires_at",
+        forgotten: "DELETE FROM subjects WHERE member_id = $1",
     },
     Held {
         table: "group_questions",

@@ -8,6 +8,7 @@ mod opening;
 mod order;
 mod own_data;
 mod reminders;
+mod subjects;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use tempfile::TempDir;

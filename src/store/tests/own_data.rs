@@ -5,7 +5,8 @@ use std::collections::BTreeSet;
 use sqlx::Row;
 
 use super::{Bench, at, bench, group, morning, private, say};
-use crate::chat::{Change, Expected};
+use crate::chat::understand::Subject;
+use crate::chat::{Change, Expected, GroupQuestion, Understood};
 use crate::club::{Mark, MemberId, Sowing, Variety};
 use crate::messages::Priority;
 use crate::planning::{CropId, Label, Packet, Way};
@@ -100,12 +101,17 @@ fn sowing() -> Sowing {
     }
 }
 
+fn asked() -> Subject {
+    let understood = Understood::can_start(CropId::new("pea"), super::date("2026-04-10"));
+    Subject::of(&understood).expect("a subject")
+}
+
 /// A member with something in every table.
 async fn full(bench: &Bench, user: i64) -> MemberId {
     let now = at("2026-04-10T06:00:00Z");
     let question = Change::KeepQuestion {
         message: i32::try_from(user).expect("a small id"),
-        question: "peas?".to_owned(),
+        question: GroupQuestion { text: "peas?".to_owned(), before: Some(asked()) },
     };
     let in_group = [Change::OpenClub { title: "Elm Row".to_owned() }, question];
     bench.keep(&group(user, -5), &in_group, now).await.expect("kept");
@@ -126,6 +132,7 @@ async fn full(bench: &Bench, user: i64) -> MemberId {
             Some(Mark::Skipped(super::date("2026-04-10"))),
         ),
         Change::Expect(Some(Expected::Forget)),
+        Change::Asked(asked()),
     ];
     let member = bench.keep(&private(user), &changes, now).await.expect("kept").member.id;
     let named = morning(member, user, "2026-04-10", &["pea.so.s.2026"]);
@@ -209,7 +216,8 @@ async fn a_group_finds_its_question_until_it_is_old() {
     let bench = bench().await;
     full(&bench, 7).await;
     let mut work = bench.store.begin().await.expect("a transaction");
-    assert_eq!(work.group_question(-5, 7).await.expect("a look").as_deref(), Some("peas?"));
+    let kept = work.group_question(-5, 7).await.expect("a look").expect("a question");
+    assert_eq!(kept, GroupQuestion { text: "peas?".to_owned(), before: Some(asked()) });
     assert_eq!(work.group_question(-6, 7).await.expect("a look"), None);
     work.rollback().await.expect("a rollback");
     bench.store.prune(at("2026-04-18T06:00:00Z")).await.expect("pruned");
