@@ -12,8 +12,8 @@ use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, inline_talk, job_talk,
-    latitude_talk, manners, own_data_talk, place_talk, question_talk, settings_talk, sowing_list,
-    sowing_talk, tray_talk, undo_talk, variety_talk,
+    latitude_talk, manners, own_data_talk, place_talk, question_talk, read_on, settings_talk,
+    sowing_list, sowing_talk, tray_talk, undo_talk, variety_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -58,7 +58,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                 |request| command.as_ref().is_some_and(|command| command.request == Some(request));
             let own_data = !in_group && asked(Request::Export);
             let about_club = command.is_none() || asked(Request::Club);
-            let read_on = payload.as_deref().and_then(manners::read_on);
+            let read_on = payload.as_deref().and_then(read_on::payload);
             let question = read_on.map(|(_, message)| message).filter(|_| !in_group);
             let join_token = match read_on {
                 Some((token, _)) => Some(token.to_owned()),
@@ -388,7 +388,7 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Place(place) => place_talk::set_place(desk, place),
         Press::Cover(cover) => place_talk::set_cover(desk, cover),
         Press::AskPlace => place_talk::place(desk, ""),
-        Press::ReadOn(message) => manners::read_on_pressed(desk, message),
+        Press::ReadOn(message) => read_on::pressed(desk, message),
         Press::Forget => own_data_talk::confirmed(desk),
         Press::DoNotForget => own_data_talk::kept(desk),
         Press::Settings => settings_talk::show(desk),

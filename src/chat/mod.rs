@@ -34,6 +34,7 @@ mod place_talk;
 mod place_text;
 mod place_words;
 mod question_talk;
+mod read_on;
 mod ripening_text;
 mod seed_answer;
 mod sentences;

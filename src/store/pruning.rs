@@ -35,7 +35,7 @@ impl Store {
     /// Ends messages whose time has passed and forgets updates seen over 14 days ago, messages
     /// that ended over 7 days ago, a group's questions over 7 days old and questions whose time
     /// is over; gives how many rows were deleted. An ended message to somebody about whom nothing
-    /// is kept goes at once, and so does an inline answer: nobody may look for either.
+    /// is kept goes at once, and so do an exported file and an inline answer.
     ///
     /// # Errors
     /// [`super::StoreError::Database`].
@@ -54,9 +54,10 @@ impl Store {
             ),
             (
                 "DELETE FROM outgoing WHERE id IN (SELECT id FROM outgoing \
-                 WHERE outcome IS NOT NULL AND ended_at <= $1 AND member_id IS NULL \
-                 AND (payload LIKE '{\"answer_inline\":%' OR (chat > 0 \
-                   AND chat NOT IN (SELECT user_id FROM members))) LIMIT $2)",
+                 WHERE outcome IS NOT NULL AND ended_at <= $1 \
+                 AND (payload LIKE '{\"document\":%' OR payload LIKE '{\"answer_inline\":%' \
+                   OR (member_id IS NULL AND chat > 0 \
+                     AND chat NOT IN (SELECT user_id FROM members))) LIMIT $2)",
                 now,
             ),
             (
