@@ -33,7 +33,7 @@ async fn an_answer_in_the_group_goes_by_the_clubs_dates_unless_the_member_shares
     let own = club.hears(&fern, "/ask when do I sow cucumbers? Share!").await;
     assert!(own.text.contains("frost around June 20"), "{}", own.text);
     let shared = club.hears(&fern, "/mycrops share").await;
-    assert!(shared.text.contains("Tomato"), "{}", shared.text);
+    assert!(shared.text.contains("• tomato"), "{}", shared.text);
     let now = club.hears(&fern, "/now").await;
     assert!(now.text.starts_with("What can be started now"), "{}", now.text);
 }
@@ -82,7 +82,10 @@ async fn whom_the_bot_may_not_write_to_gets_a_way_into_the_private_chat() {
     let wren = world.person("Wren");
     club.welcomes(&[&wren]);
     let answer = club.hears(&wren, "/grow tomato").await;
-    insta::assert_snapshot!(shown(&answer), @"");
+    insta::assert_snapshot!(shown(&answer), @"
+    That is about your own garden, so it stays between us. Open our private chat with the button, and ask me there.
+    [Open our chat]
+    ");
     assert_eq!(world.count("SELECT count(*) FROM member_crops").await, 2, "basil and tomato");
 }
 
@@ -92,7 +95,13 @@ async fn a_long_answer_is_short_in_the_group_and_whole_in_private() {
     let (club, fern) = club_and_member(&world).await;
     let question = "/ask can I start cucumbers, tomatoes and peppers now?";
     let short = club.hears(&fern, question).await;
-    insta::assert_snapshot!(shown(&short), @"");
+    insta::assert_snapshot!(shown(&short), @"
+    Go ahead: sow cucumbers indoors today.
+    Late, but still worth it: sow tomatoes indoors today.
+    Late, but still worth it: sow peppers indoors today.
+    There is more to it, cautions among it where there are any.
+    [Read on in private]
+    ");
 
     // A member reads the whole of it at once, by their own dates.
     let notice = fern.presses_under(&short, "Read on").await;

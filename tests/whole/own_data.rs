@@ -78,7 +78,12 @@ async fn a_member_who_asks_to_be_forgotten_is_told_what_goes_and_is_then_gone() 
     let world = World::start(SPRING).await;
     let fern = grower(&world, "Fern").await;
     let question = fern.asks("/forget").await;
-    insta::assert_snapshot!(shown(&question), @"");
+    insta::assert_snapshot!(shown(&question), @"
+    This deletes all that I keep about you: your name and your settings, your list (3 crops), your sowings (1), what you told me of jobs, which clubs you are with, and every reminder still to come. Your clubs themselves stay as they are. It cannot be taken back; /export gives you a copy first.
+    If you want that, press the button or send the words “forget me”.
+    [Delete everything]
+    [Keep it]
+    ");
     fern.presses("Keep it").await;
     assert_eq!(fern.last().text, "Nothing was deleted.");
     // The old question deletes nothing.
@@ -89,7 +94,11 @@ async fn a_member_who_asks_to_be_forgotten_is_told_what_goes_and_is_then_gone() 
     fern.asks("/forget").await;
     fern.news();
     fern.presses("Delete everything").await;
-    insta::assert_snapshot!(only(fern.news()).text, @"");
+    assert_eq!(
+        only(fern.news()).text,
+        "Done: all that I kept about you is deleted, and no reminder comes any more. This is my \
+         last message. If you ever want to begin anew, send /start. Good growing!"
+    );
     for question in [
         "SELECT count(*) FROM members",
         "SELECT count(*) FROM member_crops",
