@@ -35,7 +35,7 @@ async fn an_answer_in_the_group_goes_by_the_clubs_dates_unless_the_member_shares
     let shared = club.hears(&fern, "/mycrops share").await;
     assert!(shared.text.contains("• tomato"), "{}", shared.text);
     let now = club.hears(&fern, "/now").await;
-    assert!(now.text.starts_with("What can be started now"), "{}", now.text);
+    assert!(now.text.starts_with("What you can start today"), "{}", now.text);
 }
 
 /// Whatever a member asks for there, the group reads nothing of what is their own.
