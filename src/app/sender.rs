@@ -347,7 +347,9 @@ fn log_end(row: &Queued, end: &SendEnd) {
     let kind = match row.outgoing {
         Outgoing::Say(_) => "message",
         Outgoing::Edit(_) => "edit",
-        Outgoing::AnswerPress(_) => "press answer",
+        Outgoing::Document(_) => "document",
+        Outgoing::AnswerPress(_) | Outgoing::OpenByPress(_) => "press answer",
+        Outgoing::AnswerInline(_) => "inline answer",
     };
     match end {
         SendEnd::Sent { .. } => tracing::debug!(id, kind, "sent"),
