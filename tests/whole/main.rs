@@ -21,3 +21,4 @@ mod private;
 mod process;
 mod sowings;
 mod trouble;
+mod year;

@@ -1,0 +1,245 @@
+//! What must hold all year: of each reminder when it is handed over, of what came twice, and of
+//! each day when it is over.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use chrono::{DateTime, NaiveDate, Utc};
+use sowbell::chat::{Facts, Knowledge};
+use sowbell::club::Mark;
+use sowbell::messages::Say;
+use sowbell::planning::{Crop, JobKey};
+use sowbell::reminders::{DueJob, MOST_JOBS, job_line, open_jobs};
+
+use super::letters::jobs_named;
+use super::platform::Fate;
+
+/// Days for which a job that was named is left in peace, but for its last good day.
+const PEACE_DAYS: i64 = 3;
+
+/// Its beginning, its middle and its last good day.
+const MOST_NAMINGS: usize = 3;
+
+/// What may come once only.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Once {
+    /// The reminder of a person's morning.
+    Morning(i64, NaiveDate),
+    /// Any other message, by its row.
+    Row(i64),
+}
+
+/// Why something that came may come again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Excuse {
+    /// The answer was lost, so that nobody knew whether it came.
+    LostAnswer,
+    /// The program was killed before it had noted the answer.
+    Kill,
+}
+
+#[derive(Debug, Default)]
+struct Came {
+    times: u32,
+    excuse: Option<Excuse>,
+}
+
+/// One naming of a job.
+#[derive(Debug)]
+struct Naming {
+    on: NaiveDate,
+    row: i64,
+    /// How much the person had changed by then.
+    changes: u32,
+}
+
+#[derive(Default)]
+pub struct Checks {
+    came: BTreeMap<Once, Came>,
+    namings: BTreeMap<(i64, JobKey), Vec<Naming>>,
+    /// The reminders that the program has noted as sent.
+    noted: BTreeSet<i64>,
+    named_on: BTreeMap<i64, (NaiveDate, usize)>,
+    changes: BTreeMap<i64, (u32, Option<DateTime<Utc>>)>,
+    pub over_kills: usize,
+    pub over_lost_answers: usize,
+    pub days_audited: usize,
+    pub jobs_audited: usize,
+}
+
+/// The jobs of which a reminder may speak on the day of these facts.
+fn speakable(knowledge: &Knowledge, facts: &Facts) -> Vec<(DueJob, Crop)> {
+    let today = facts.today();
+    let Some(garden) = facts.settings().garden.is else { return Vec::new() };
+    let crops = facts.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
+    open_jobs(crops, facts.known(), garden, today)
+        .into_iter()
+        .filter(|due| due.job.window.ideal_from <= today)
+        .filter_map(|due| {
+            let crop = knowledge.catalogue.get(due.job.key.crop.as_str())?.clone();
+            Some((due, crop))
+        })
+        .collect()
+}
+
+impl Checks {
+    /// Something changed for this person.
+    pub fn touched(&mut self, user: i64, now: DateTime<Utc>) {
+        let (count, at) = self.changes.entry(user).or_default();
+        *count += 1;
+        *at = Some(now);
+    }
+
+    fn changes_of(&self, user: i64) -> u32 {
+        self.changes.get(&user).map_or(0, |(count, _)| *count)
+    }
+
+    /// The program has noted this reminder as sent.
+    pub fn noted(&mut self, row: i64) {
+        self.noted.insert(row);
+    }
+
+    /// A reminder is handed to the platform: is it true, is it the time, is there anybody?
+    ///
+    /// # Errors
+    /// What is wrong.
+    pub fn handed_over(
+        &self,
+        knowledge: &Arc<Knowledge>,
+        row: i64,
+        say: &Say,
+        dated: Option<NaiveDate>,
+        facts: &Facts,
+    ) -> Result<(), String> {
+        let settings = facts.settings();
+        let today = facts.today();
+        let user = facts.member.user;
+        if !facts.member.reachable {
+            return Err("a reminder to somebody who does not want any".to_owned());
+        }
+        if dated != Some(today) {
+            return Err(format!("the reminder of {dated:?} is sent on {today}"));
+        }
+        if facts.member.reminder_time.on(today, settings.zone.is) > facts.now {
+            return Err("a reminder before its hour".to_owned());
+        }
+        let keys = jobs_named(&say.buttons);
+        let different: BTreeSet<&JobKey> = keys.iter().collect();
+        if keys.is_empty() || different.len() != keys.len() || keys.len() > MOST_JOBS {
+            return Err(format!("a reminder that names {keys:?}"));
+        }
+        let speech = knowledge.speech_for(&settings);
+        let speakable = speakable(knowledge, facts);
+        for key in &keys {
+            let mark = facts.known().mark(key).and_then(|mark| mark.mark);
+            if matches!(mark, Some(Mark::Later(until)) if until > today) {
+                return Err(format!("{key} was put off: {mark:?}"));
+            }
+            let Some((due, crop)) = speakable.iter().find(|(due, _)| due.job.key == *key) else {
+                return Err(format!("{key} is not to be done (any more): {mark:?}"));
+            };
+            let line = job_line(due, crop, &speech, today);
+            if !say.text.contains(&line) {
+                return Err(format!("{key} would be {line:?} by now"));
+            }
+            self.not_too_often(user, key, row, today, due)?;
+        }
+        Ok(())
+    }
+
+    fn not_too_often(
+        &self,
+        user: i64,
+        key: &JobKey,
+        row: i64,
+        today: NaiveDate,
+        due: &DueJob,
+    ) -> Result<(), String> {
+        let changes = self.changes_of(user);
+        let before = self.namings.get(&(user, key.clone()));
+        // Only what is known to have been sent, and since when nothing has changed.
+        let counts = |naming: &&Naming| {
+            naming.row != row && naming.changes == changes && self.noted.contains(&naming.row)
+        };
+        let before: Vec<&Naming> = before.into_iter().flatten().filter(counts).collect();
+        let Some(last) = before.last() else { return Ok(()) };
+        if before.len() >= MOST_NAMINGS {
+            return Err(format!("{key} is named for the {}th time", before.len() + 1));
+        }
+        let peace = today.signed_duration_since(last.on).num_days() < PEACE_DAYS;
+        let last_good_day = last.on < due.job.window.ideal_to && today >= due.job.window.ideal_to;
+        if peace && !last_good_day {
+            return Err(format!("{key} was named on {} and again on {today}", last.on));
+        }
+        Ok(())
+    }
+
+    /// Something came to a chat; gives whether it is the first time.
+    ///
+    /// # Errors
+    /// Where it came before and nothing explains it.
+    pub fn came(&mut self, what: Once, fate: Fate) -> Result<bool, String> {
+        let came = self.came.entry(what).or_default();
+        came.times += 1;
+        let first = came.times == 1;
+        let excuse = came.excuse.take();
+        if fate.lost {
+            came.excuse = Some(Excuse::LostAnswer);
+        }
+        match excuse {
+            _ if first => {}
+            Some(Excuse::Kill) => self.over_kills += 1,
+            Some(Excuse::LostAnswer) => self.over_lost_answers += 1,
+            None => return Err(format!("{what:?} came {} times", came.times)),
+        }
+        Ok(first)
+    }
+
+    /// What came and was under way when the program was killed may come again.
+    pub fn may_come_again(&mut self, what: Once) {
+        self.came.entry(what).or_default().excuse = Some(Excuse::Kill);
+    }
+
+    /// A reminder came with these jobs.
+    pub fn named(&mut self, user: i64, row: i64, on: NaiveDate, keys: &[JobKey]) {
+        let changes = self.changes_of(user);
+        for key in keys {
+            let of_job = self.namings.entry((user, key.clone())).or_default();
+            if of_job.last().is_none_or(|last| last.row != row) {
+                of_job.push(Naming { on, row, changes });
+            }
+        }
+        self.named_on.insert(user, (on, keys.len()));
+    }
+
+    /// A day on which a reminder could come is over: each job that was to be spoken of has been
+    /// named by now, at the latest. (So each is named before its window closes.)
+    ///
+    /// # Errors
+    /// With the job that nobody named.
+    pub fn audit(&mut self, knowledge: &Arc<Knowledge>, facts: &Facts) -> Result<(), String> {
+        let user = facts.member.user;
+        let today = facts.today();
+        let settings = facts.settings();
+        let hour = facts.member.reminder_time.on(today, settings.zone.is);
+        let since = self.changes.get(&user).and_then(|(_, at)| *at);
+        let full = self.named_on.get(&user) == Some(&(today, MOST_JOBS));
+        if !facts.member.reachable || since.is_some_and(|since| since >= hour) || full {
+            return Ok(());
+        }
+        self.days_audited += 1;
+        for (due, _) in speakable(knowledge, facts) {
+            let key = due.job.key;
+            let unmarked = facts.known().mark(&key).and_then(|mark| mark.mark).is_none();
+            self.jobs_audited += 1;
+            if unmarked && !self.namings.contains_key(&(user, key.clone())) {
+                let window = due.job.window;
+                return Err(format!(
+                    "{key} was not named by {today}, good from {} to {}, worth it until {}",
+                    window.ideal_from, window.ideal_to, window.to
+                ));
+            }
+        }
+        Ok(())
+    }
+}
