@@ -7,6 +7,8 @@ use chrono::{DateTime, Utc};
 /// Something that happens at its time, whether or not the program runs.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Event {
+    /// A person joins their club.
+    Comes(usize),
     /// A person does something.
     Acts(usize),
     /// A person presses a button under this message.

@@ -7,9 +7,9 @@ use std::sync::Arc;
 use chrono::{DateTime, NaiveDate, Utc};
 use sowbell::chat::{Facts, Knowledge};
 use sowbell::club::Mark;
-use sowbell::messages::Say;
+use sowbell::messages::{ChatKind, Incoming, JobAnswer, Press, Say, What};
 use sowbell::planning::{Crop, JobKey};
-use sowbell::reminders::{DueJob, MOST_JOBS, job_line, open_jobs};
+use sowbell::reminders::{DueJob, MOST_JOBS, job_line, job_of, open_jobs};
 
 use super::letters::jobs_named;
 use super::platform::Fate;
@@ -44,6 +44,57 @@ struct Came {
     excuse: Option<Excuse>,
 }
 
+/// What people have said, as the test understands it apart from the program.
+#[derive(Debug, Default)]
+pub struct Said {
+    gone: BTreeSet<i64>,
+    done: BTreeSet<(i64, JobKey)>,
+}
+
+impl Said {
+    /// This person can be written to, or not.
+    pub fn is_there(&mut self, user: i64, there: bool) {
+        if there {
+            self.gone.remove(&user);
+        } else {
+            self.gone.insert(user);
+        }
+    }
+
+    /// The bot has heard this; `facts` are from before.
+    pub fn heard(&mut self, incoming: &Incoming, facts: &Facts, knowledge: &Knowledge) {
+        let user = incoming.from.user;
+        if incoming.chat.kind != ChatKind::Private {
+            // What was said in private can be taken back in the group as well.
+            self.done.retain(|(of, _)| *of != user);
+            return;
+        }
+        match &incoming.what {
+            What::Blocked => self.is_there(user, false),
+            What::Unblocked => self.is_there(user, true),
+            What::Text { .. } => {
+                self.is_there(user, true);
+                // It may take anything back.
+                self.done.retain(|(of, _)| *of != user);
+            }
+            What::Pressed { data, .. } => match data.parse() {
+                Ok(Press::Job(key, JobAnswer::Done)) => {
+                    let garden = facts.settings().garden.is;
+                    let known = job_of(&key, &facts.sowings, &knowledge.catalogue, garden);
+                    if known.is_some() {
+                        self.done.insert((user, key));
+                    }
+                }
+                Ok(Press::Job(key, JobAnswer::Later | JobAnswer::Skip)) => {
+                    self.done.remove(&(user, key));
+                }
+                _ => self.done.retain(|(of, _)| *of != user),
+            },
+            _ => {}
+        }
+    }
+}
+
 /// One naming of a job.
 #[derive(Debug)]
 struct Naming {
@@ -61,6 +112,7 @@ pub struct Checks {
     noted: BTreeSet<i64>,
     named_on: BTreeMap<i64, (NaiveDate, usize)>,
     changes: BTreeMap<i64, (u32, Option<DateTime<Utc>>)>,
+    pub said: Said,
     pub over_kills: usize,
     pub over_lost_answers: usize,
     pub days_audited: usize,
@@ -114,8 +166,8 @@ impl Checks {
         let settings = facts.settings();
         let today = facts.today();
         let user = facts.member.user;
-        if !facts.member.reachable {
-            return Err("a reminder to somebody who does not want any".to_owned());
+        if !facts.member.reachable || self.said.gone.contains(&user) {
+            return Err("a reminder to somebody who left".to_owned());
         }
         if dated != Some(today) {
             return Err(format!("the reminder of {dated:?} is sent on {today}"));
@@ -131,6 +183,9 @@ impl Checks {
         let speech = knowledge.speech_for(&settings);
         let speakable = speakable(knowledge, facts);
         for key in &keys {
+            if self.said.done.contains(&(user, key.clone())) {
+                return Err(format!("{key} was done"));
+            }
             let mark = facts.known().mark(key).and_then(|mark| mark.mark);
             if matches!(mark, Some(Mark::Later(until)) if until > today) {
                 return Err(format!("{key} was put off: {mark:?}"));

@@ -37,6 +37,15 @@ async fn year(plan: Plan) -> Report {
 }
 
 #[tokio::test]
+async fn zz_one() {
+    let (seed, members, days) =
+        (number("S").unwrap_or(1), number("M").unwrap_or(40), number("D").unwrap_or(90));
+    for seed in seed..seed + number("N").unwrap_or(1) {
+        year(Plan { seed, members: members as usize, days: days as i64 }).await;
+    }
+}
+
+#[tokio::test]
 async fn years_of_two_clubs() {
     if let Some(years) = number("SOWBELL_YEARS") {
         let first = number("SOWBELL_SEED").unwrap_or(1);

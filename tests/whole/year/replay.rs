@@ -10,7 +10,7 @@ use std::sync::Arc;
 use chrono::{DateTime, Utc};
 use sowbell::app::{App, Update};
 use sowbell::chat::{Change, Facts, Knowledge};
-use sowbell::messages::{Incoming, Role, What};
+use sowbell::messages::{Incoming, Role, UpdateKey, What};
 use sowbell::store::Store;
 use sqlx::sqlite::{SqliteConnectOptions, SqlitePool, SqlitePoolOptions};
 use sqlx::{AssertSqlSafe, Row};
@@ -66,12 +66,9 @@ impl Replay {
     }
 
     /// Does again what the program has accepted.
-    pub async fn accept(&self, update: &Update, now: DateTime<Utc>) {
-        let mut update = update.clone();
-        if let Some(incoming) = &mut update.incoming {
-            *incoming = with_token(incoming, &self.look).await;
-        }
-        self.app.take_in(&[update], now).await.expect("it is kept");
+    pub async fn accept(&self, key: UpdateKey, incoming: &Incoming, now: DateTime<Utc>) {
+        let incoming = Some(with_token(incoming, &self.look).await);
+        self.app.take_in(&[Update { key, incoming }], now).await.expect("it is kept");
     }
 
     /// The platform said that the bot may not write to this person.

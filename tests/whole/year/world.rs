@@ -182,20 +182,8 @@ impl World {
             self.agenda.note(at, Event::Coordinates(number));
         }
         for person in 0..self.gardeners.len() {
-            let Gardener { user, place, club, .. } = self.gardeners[person];
-            let chat = self.clubs[club].chat;
-            self.says(user, join_words(chat));
-            // Half of them garden by the club's dates, in its zone.
-            if self.chance.random_bool(0.5) {
-                self.says(user, format!("/zone {}", place.city));
-                self.says(user, format!("/frost {}", place.frost));
-            }
-            if self.chance.random_bool(0.4) {
-                let hour = self.chance.random_range(5..11);
-                self.says(user, format!("/hour {hour}:30"));
-            }
-            let crops = talk::crops(&mut self.chance, 8);
-            self.says(user, format!("/grow {crops}"));
+            let at = self.within(TimeDelta::hours(3));
+            self.agenda.note(at, Event::Comes(person));
             let at = self.within(TimeDelta::days(3));
             self.agenda.note(at, Event::Acts(person));
             self.agenda.note(self.now + TimeDelta::hours(30), Event::Audit(person));
@@ -204,6 +192,24 @@ impl World {
         self.agenda.note(self.now + TimeDelta::days(7), Event::Prunes);
         let at = self.within(TimeDelta::days(12));
         self.agenda.note(at, Event::GoesOffline);
+    }
+
+    /// A person joins the club, and tells of their garden.
+    fn comes(&mut self, person: usize) {
+        let Gardener { user, place, club, .. } = self.gardeners[person];
+        let chat = self.clubs[club].chat;
+        self.says(user, join_words(chat));
+        // Half of them garden by the club's dates, in its zone.
+        if self.chance.random_bool(0.5) {
+            self.says(user, format!("/zone {}", place.city));
+            self.says(user, format!("/frost {}", place.frost));
+        }
+        if self.chance.random_bool(0.4) {
+            let hour = self.chance.random_range(5..11);
+            self.says(user, format!("/hour {hour}:30"));
+        }
+        let crops = talk::crops(&mut self.chance, 8);
+        self.says(user, format!("/grow {crops}"));
     }
 
     /// Runs to the end.
@@ -345,6 +351,7 @@ impl World {
 
     async fn happens(&mut self, event: Event) {
         match event {
+            Event::Comes(person) => self.comes(person),
             Event::Acts(person) => {
                 if !self.gardeners[person].blocked {
                     self.acts(person);
@@ -509,9 +516,9 @@ impl World {
         let Some((last, _)) = batch.last() else { return };
         let last = *last;
         let mut updates = Vec::new();
-        for (id, incoming) in batch {
-            let incoming = Some(with_token(&incoming, &self.look).await);
-            updates.push(Update { key: UpdateKey { bot: BOT, update: id }, incoming });
+        for (id, incoming) in &batch {
+            let incoming = Some(with_token(incoming, &self.look).await);
+            updates.push(Update { key: UpdateKey { bot: BOT, update: *id }, incoming });
         }
         let new = updates.iter().any(|update| !self.accepted.contains(&update.key.update));
         if new && self.burns(|fuse| fuse == Fuse::BeforeTakingIn).await {
@@ -525,10 +532,13 @@ impl World {
         }
         let taken = self.running().app.take_in(&updates, now).await;
         taken.expect("they are taken in");
-        for update in &updates {
-            if self.accepted.insert(update.key.update) {
-                self.replay.accept(update, now).await;
-                self.touch(update);
+        for (id, incoming) in &batch {
+            if self.accepted.insert(*id) {
+                let key = UpdateKey { bot: BOT, update: *id };
+                let before = self.replay.facts(incoming.from.user, now).await;
+                self.checks.said.heard(incoming, &before, &self.knowledge);
+                self.replay.accept(key, incoming, now).await;
+                self.touch(incoming);
             }
         }
         if new && self.burns(|fuse| fuse == Fuse::AfterTakingIn).await {
@@ -542,8 +552,7 @@ impl World {
     }
 
     /// Notes for whom something changed.
-    fn touch(&mut self, update: &Update) {
-        let Some(incoming) = &update.incoming else { return };
+    fn touch(&mut self, incoming: &Incoming) {
         let user = incoming.from.user;
         self.checks.touched(user, self.now);
         let club = self.clubs.iter().position(|club| coordinator_of(club.chat) == user);
@@ -733,6 +742,7 @@ impl World {
                 {
                     self.replay.cannot_reach(user, self.now).await;
                     self.checks.touched(user, self.now);
+                    self.checks.said.is_there(user, false);
                 }
             }
             _ => {}
