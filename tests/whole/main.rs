@@ -20,5 +20,6 @@ mod platform;
 mod private;
 mod process;
 mod sowings;
+mod stops;
 mod trouble;
 mod year;

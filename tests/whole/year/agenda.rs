@@ -11,6 +11,8 @@ pub enum Event {
     Comes(usize),
     /// A person does something.
     Acts(usize),
+    /// A person changes what their reminder is about.
+    ChangesMind(usize),
     /// A person presses a button under this message.
     Reacts(usize, i32),
     /// A person unblocks the bot and writes.

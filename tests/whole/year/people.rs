@@ -23,6 +23,13 @@ pub const PLACES: [Place; 8] = [
     Place { city: "Johannesburg", frost: "08-30 05-20" },
 ];
 
+const FIRST: i64 = 100;
+
+/// The number of the person with whom this private chat is.
+pub fn person_of(chat: i64) -> Option<usize> {
+    usize::try_from(chat - FIRST).ok()
+}
+
 /// How many members one club has at most.
 pub const CLUB_SIZE: usize = 20;
 
@@ -54,7 +61,7 @@ pub fn gather(members: usize) -> (Vec<Club>, Vec<Gardener>) {
         .collect();
     let gardeners = (0..members)
         .map(|number| Gardener {
-            user: 100 + i64::try_from(number).expect("a small number"),
+            user: FIRST + i64::try_from(number).expect("a small number"),
             place: place(number),
             club: number / CLUB_SIZE,
             blocked: false,

@@ -163,8 +163,9 @@ impl State {
                 }
                 Delivery::Transient("no answer in time".to_owned())
             }
-            30..45 => {
-                let wait = self.chance.random_range(1..120);
+            30..55 => {
+                let longest = if self.chance.random_bool(0.5) { 30 } else { 1800 };
+                let wait = self.chance.random_range(1..longest);
                 if let Some(chat) = outgoing.chat() {
                     let until = self.now + TimeDelta::seconds(wait) + takes;
                     self.limited.insert(chat, until);

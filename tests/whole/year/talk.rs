@@ -95,6 +95,18 @@ pub fn in_private(chance: &mut StdRng, place: Place) -> String {
     }
 }
 
+/// What changes most of what a reminder could say.
+pub fn changes_mind(chance: &mut StdRng, place: Place) -> String {
+    match chance.next_u32() % 6 {
+        0 => "/drop everything".to_owned(),
+        1 => format!("/frost {}", frost(chance, place)),
+        2 => "/undo".to_owned(),
+        3 => format!("/hour {}:00", chance.random_range(12..20)),
+        4 => format!("/zone {}", one(chance, &CITIES)),
+        _ => format!("/hold {} days", chance.random_range(3..20)),
+    }
+}
+
 /// What somebody writes to the bot in a group.
 pub fn in_group(chance: &mut StdRng) -> String {
     match chance.next_u32() % 4 {

@@ -18,7 +18,7 @@ use super::agenda::{Agenda, Event};
 use super::checks::{Checks, Once};
 use super::fuse::{Fuse, take_in_without_commit, tick_without_commit};
 use super::letters::{Letter, jobs_named};
-use super::people::{Club, Gardener, coordinator_of, gather, incoming};
+use super::people::{Club, Gardener, coordinator_of, gather, incoming, person_of};
 use super::platform::OurPlatform;
 use super::process::{Flight, Process, Turn};
 use super::replay::{Replay, join_words, look, with_token};
@@ -300,7 +300,11 @@ impl World {
     fn must<T>(&self, result: Result<T, String>) -> T {
         let Plan { seed, members, days } = self.plan;
         result.unwrap_or_else(|wrong| {
-            panic!("SOWBELL_SEED={seed} ({members} members, {days} days), at {}: {wrong}", self.now)
+            panic!(
+                "SOWBELL_SEED={seed} SOWBELL_MEMBERS={members} SOWBELL_DAYS={days} fails at {}: \
+                 {wrong}",
+                self.now
+            )
         })
     }
 
@@ -358,6 +362,13 @@ impl World {
                 }
                 let at = self.within(TimeDelta::days(7));
                 self.agenda.note(at, Event::Acts(person));
+            }
+            Event::ChangesMind(person) => {
+                let Gardener { user, place, blocked, .. } = self.gardeners[person];
+                if !blocked {
+                    let words = talk::changes_mind(&mut self.chance, place);
+                    self.says(user, words);
+                }
             }
             Event::Reacts(person, message) => self.reacts(person, message),
             Event::Returns(person) => {
@@ -633,6 +644,12 @@ impl World {
             let came = self.checks.came(once, fate);
             self.must(came);
             self.arrives(&row, once, message);
+        } else if let Once::Morning(user, _) = once
+            && let Some(person) = person_of(user).filter(|_| self.chance.random_bool(0.7))
+        {
+            // What waits is what a change can make untrue.
+            let at = self.within(TimeDelta::minutes(10));
+            self.agenda.note(at, Event::ChangesMind(person));
         }
         let flight = Flight { row, once, delivery, fate, begun: now };
         let process = self.running();
@@ -657,7 +674,6 @@ impl World {
 
     fn arrives(&mut self, row: &Queued, once: Once, message: i32) {
         self.messages += 1;
-        let person = |chat: i64| usize::try_from(chat - 100).ok();
         match &row.outgoing {
             Outgoing::Say(say) => {
                 let letter = Letter::new(message, say);
@@ -665,19 +681,20 @@ impl World {
                     self.reminders += 1;
                     self.checks.named(user, row.id, date, &jobs_named(&say.buttons));
                     if self.chance.random_bool(0.5)
-                        && let Some(person) = person(user)
+                        && let Some(person) = person_of(user)
                     {
                         let at = self.within(TimeDelta::hours(10));
                         self.agenda.note(at, Event::Reacts(person, message));
                     }
                 }
-                let person = person(say.chat).and_then(|person| self.gardeners.get_mut(person));
+                let person = person_of(say.chat).and_then(|person| self.gardeners.get_mut(person));
                 if let Some(gardener) = person {
                     gardener.letters.push(letter);
                 }
             }
             Outgoing::Edit(edit) => {
-                let gardener = person(edit.chat).and_then(|person| self.gardeners.get_mut(person));
+                let gardener =
+                    person_of(edit.chat).and_then(|person| self.gardeners.get_mut(person));
                 let letters = gardener.into_iter().flat_map(|gardener| &mut gardener.letters);
                 for letter in letters.filter(|letter| letter.message == edit.message) {
                     letter.edited(edit);
