@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 use crate::planning::CropId;
 
-use super::understand::{Intent, Understood};
+use super::understand::{Intent, Quantities, Understood};
 
 impl Understood {
     /// The question whether a crop can be started on a day.
@@ -18,7 +18,9 @@ impl Understood {
             ambiguous: Vec::new(),
             unknown_words: Vec::new(),
             kind: None,
+            asks_when: false,
             date_given: false,
+            quantities: Quantities::default(),
         }
     }
 

@@ -26,6 +26,8 @@ pub enum Request {
     MyCrops,
     /// What can be done now.
     Now,
+    /// Which seedlings share a tray.
+    Trays,
     /// A question.
     Ask,
     /// Time zone.
@@ -42,6 +44,8 @@ pub enum Request {
     Sown,
     /// The list of one's sowings.
     Sowings,
+    /// One's own varieties and what their packets say.
+    Variety,
     /// Taking the last change back.
     Undo,
     /// How far north the garden lies.
@@ -61,6 +65,7 @@ impl Request {
             "drop" => Self::Drop,
             "mycrops" => Self::MyCrops,
             "now" => Self::Now,
+            "trays" => Self::Trays,
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
@@ -69,6 +74,7 @@ impl Request {
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
+            "variety" | "varieties" => Self::Variety,
             "undo" => Self::Undo,
             "latitude" => Self::Latitude,
             _ => return None,
@@ -92,6 +98,7 @@ struct Lists {
     grow: Vec<String>,
     drop: Vec<String>,
     my_crops: Vec<String>,
+    trays: Vec<String>,
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
@@ -99,6 +106,7 @@ struct Lists {
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
+    variety: Vec<String>,
     undo: Vec<String>,
     latitude: Vec<String>,
 }
@@ -128,6 +136,7 @@ impl Sentences {
             (lists.grow, Request::Grow),
             (lists.drop, Request::Drop),
             (lists.my_crops, Request::MyCrops),
+            (lists.trays, Request::Trays),
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
@@ -135,6 +144,7 @@ impl Sentences {
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
+            (lists.variety, Request::Variety),
             (lists.undo, Request::Undo),
             (lists.latitude, Request::Latitude),
         ]

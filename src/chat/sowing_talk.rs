@@ -9,10 +9,11 @@ use crate::wording::args;
 
 use super::answer::unknown_name;
 use super::desk::Desk;
+use super::emergence_answer::{bounds, is_believed, whole};
 use super::facts::{Change, Expected};
 use super::question_talk::which_crop;
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
-use super::understand::{SownText, ToldDay};
+use super::understand::{OwnName, SownText, ToldDay};
 
 /// The most crops for which each sowing is told with all that follows.
 const MOST_WHOLE: usize = 3;
@@ -34,7 +35,7 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
         desk.reply(text);
         return;
     }
-    let told = desk.tongue.understanding.sown_in(rest, desk.today);
+    let told = sown_in(desk, rest, desk.today);
     take(desk, rest, &told);
 }
 
@@ -62,17 +63,23 @@ pub(super) fn which_came(desk: &mut Desk<'_>, told: &str, text: &str) -> bool {
 
 /// A word of what was told on the day `on` means this crop.
 pub(super) fn meant(desk: &mut Desk<'_>, text: &str, crop: &CropId, on: NaiveDate) {
-    let told = desk.tongue.understanding.sown_in(text, on).meaning(crop);
+    let told = sown_in(desk, text, on).meaning(crop);
     take(desk, text, &told);
 }
 
 /// Takes a text as what was sown; `false` where it names no crop.
 pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
-    if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
+    if text.contains('?') || sown_in(desk, text, desk.today).crops.is_empty() {
         return false;
     }
     sown(desk, text);
     true
+}
+
+/// What a text tells of sowings; a variety's name stands for its crop.
+fn sown_in(desk: &Desk<'_>, text: &str, on: NaiveDate) -> SownText {
+    let own = OwnName::all(&desk.facts.varieties);
+    desk.tongue.understanding.sown_in_own(text, on, &own).0
 }
 
 /// The sowings that were told, or the one sentence that says why there are none.
@@ -99,9 +106,12 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
     if desk.today.signed_duration_since(on).num_days() > LONGEST_AGO_DAYS {
         return Err(desk.say("sown-long-ago", &args().text("date", desk.date(on))));
     }
-    if told.room_c.is_some_and(|degrees| !(-10..=50).contains(&degrees)) {
-        return Err(desk.say_key("sown-bad-warmth"));
+    let voice = &desk.speech.voice;
+    let warmth = told.warmth.map(|warmth| warmth.celsius(voice.units()));
+    if let Some(celsius) = warmth.filter(|celsius| !is_believed(*celsius)) {
+        return Err(voice.say("sown-bad-warmth", &bounds(voice, celsius)));
     }
+    let room_c = warmth.map(whole);
     let mut sowings = Vec::new();
     for (id, count) in told.crops.iter().take(MOST_AT_ONCE) {
         if count.is_some_and(|count| !(1..=MOST_PLANTS).contains(&count)) {
@@ -115,8 +125,7 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
         if crop.ways.is_empty() {
             return Err(desk.say("sown-planted", &desk.speech.about(id)));
         }
-        let sowing =
-            Sowing { count: *count, room_c: told.room_c, ..new_sowing(desk, crop, way, on) };
+        let sowing = Sowing { count: *count, room_c, ..new_sowing(desk, crop, way, on) };
         sowings.push(sowing);
     }
     Ok(sowings)

@@ -45,6 +45,7 @@ fn facts() -> Facts {
         crops: vec![CropId::new("basil"), CropId::new("tomato")],
         marks: Vec::new(),
         sowings: Vec::new(),
+        varieties: Vec::new(),
         next_change: 5,
         last_change: None,
         expected: None,
@@ -101,7 +102,9 @@ fn texts(outcome: &Outcome) -> String {
         Outgoing::Edit(edit) => edit.text.clone(),
         Outgoing::AnswerPress(answer) => answer.notice.clone().unwrap_or_default(),
     };
-    outcome.outgoing.iter().map(text).collect::<Vec<_>>().join("\n---\n")
+    let all = outcome.outgoing.iter().map(text).collect::<Vec<_>>().join("\n---\n");
+    // No break stands between a number and its unit.
+    all.replace('\u{a0}', " ")
 }
 
 fn buttons(outcome: &Outcome) -> Vec<Button> {
@@ -164,14 +167,73 @@ fn sowings_are_recorded_in_every_wording() {
 fn a_sowing_tells_its_dates_and_joins_the_list() {
     let outcome = says(&facts(), "sown 20 peppers indoors on 3 April");
     let text = texts(&outcome);
-    for part in
-        ["20 peppers, sown indoors on April 3", "Up April 11", "from May 22", "First harvest"]
-    {
+    for part in [
+        "20 peppers, sown indoors on April 3",
+        "Up April 16–20 in a room of about 68",
+        "from May 22",
+        "First harvest",
+    ] {
         assert!(text.contains(part), "{part} in {text}");
     }
     assert_eq!(changes(&outcome)[0], Change::AddCrops(vec![CropId::new("pepper")]));
     let known = says(&facts(), "sowed basil");
     assert!(!changes(&known).iter().any(|change| matches!(change, Change::AddCrops(_))));
+}
+
+#[test]
+fn a_temperature_that_was_told_decides_when_it_is_up() {
+    // Peppers: 25 days at 15 °C in the trials, and a quarter more; none at 10 °C.
+    let cool = says(&facts(), "sowed peppers today, the room is 59 °F");
+    let text = texts(&cool);
+    assert!(text.contains("Up May 17–24 at about 59 °F. Nothing by June 7?"), "{text}");
+    assert!(text.contains("Over three weeks counts as too cold"), "{text}");
+    assert!(text.contains("Move them where it is 65–75 °F"), "{text}");
+    let kept = changes(&cool);
+    let room = kept.iter().find_map(|change| match change {
+        Change::RecordSowing(sowing) => sowing.room_c,
+        _ => None,
+    });
+    assert_eq!(room, Some(15));
+    let cold = texts(&says(&facts(), "/sown pepper at 10 °C"));
+    assert!(
+        cold.contains("At 50 °F, don't expect peppers to come up: it is too cold. In the trials")
+    );
+    assert!(cold.contains("Nothing by May 13? Then sow again."), "three weeks: {cold}");
+    assert!(!cold.contains("Up ") && !cold.contains("First harvest"), "{cold}");
+    // In the ground nothing can be moved.
+    let beans = texts(&says(&facts(), "sowed bush beans outdoors, soil is 8 °C"));
+    assert!(beans.contains("They come up once the soil stays at 60 °F or more"), "{beans}");
+    let hot = texts(&says(&facts(), "sowed lettuce today, soil is 36 °C"));
+    assert!(hot.contains("it is too hot") && hot.contains("Keep them cooler"), "{hot}");
+}
+
+#[test]
+fn a_temperature_without_a_trial_is_held_to_the_published_range() {
+    let least = knowledge().catalogue.get("basil").and_then(|crop| crop.seed.soil_c.clone());
+    assert!(least.expect("a range").minimum > 14);
+    let cold = texts(&says(&facts(), "sowed 12 basil today, soil is 14 °C"));
+    assert!(cold.starts_with("Noted: 12 basil, sown"), "{cold}");
+    assert!(cold.contains("At 57 °F, don't expect basil to come up: it is too cold."), "{cold}");
+    assert!(cold.contains("Nothing by May 13? Then sow again."), "{cold}");
+    let warm = texts(&says(&facts(), "/sown basil 12 at 70F"));
+    assert!(warm.contains("• Up ") && warm.contains("at about 70 °F"), "{warm}");
+}
+
+#[test]
+fn a_count_of_sprouted_seed_is_a_test_unless_it_counts_the_sowing() {
+    let mut facts = facts();
+    facts.sowings = vec![basil(4, "2026-04-12")];
+    let test = says(&facts, "4 of 10 basil seeds sprouted");
+    assert!(test.changes.is_empty(), "{:?}", test.changes);
+    assert!(texts(&test).starts_with("4 of 10 sprouted: 40%"), "{}", texts(&test));
+    let impossible = says(&facts, "12 of 10 basil seeds sprouted");
+    assert!(impossible.changes.is_empty());
+    assert_eq!(texts(&impossible), "12 of 10 cannot be: no more seeds sprout than were tested.");
+    // Twelve were sown.
+    let up = says(&facts, "8 of 12 basil came up");
+    assert!(texts(&up).starts_with("Good, they are up"), "{}", texts(&up));
+    let none = says(&facts, "0 of 12 basil came up");
+    assert!(texts(&none).starts_with("A pity."), "{}", texts(&none));
 }
 
 #[test]
@@ -198,7 +260,9 @@ fn bad_input_is_one_clear_sentence_and_changes_nothing() {
         ("/sown garlic", "you plant garlic"),
         ("/sown basil 4/3", "“4/3”"),
         ("/sown basil 12 13", "“13”"),
-        ("/sown basil at 90 °C", "temperature"),
+        ("/sown basil at 60 °C", "140 °F cannot be right for soil"),
+        ("sowed 12 basil today, soil is 140 °F", "140 °F cannot be right for soil"),
+        ("sowed basil, the soil is -30 °C", "-22 °F cannot be right for soil"),
         ("/sown today", "What did you sow"),
     ] {
         let outcome = says(&facts(), text);

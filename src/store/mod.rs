@@ -22,12 +22,13 @@ mod settling;
 mod sowings;
 #[cfg(test)]
 mod tests;
+mod varieties;
 mod work;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, JobMark, Member, MemberId, Sowing};
+use crate::club::{Club, JobMark, Member, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
 
@@ -134,6 +135,8 @@ pub struct MemberDue {
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
     pub sowings: Vec<Sowing>,
+    /// Their varieties.
+    pub varieties: Vec<Variety>,
 }
 
 /// What came of a member's morning.

@@ -4,7 +4,10 @@
 
 mod ask;
 mod bad_input;
+mod packets;
 mod plan;
+mod seed;
+mod trays;
 mod words;
 
 use std::io::Write;

@@ -9,12 +9,14 @@
 
 mod agreed;
 mod csv;
+mod emergence;
 mod frost_free;
 mod listed;
 mod ordered;
 mod places;
 mod published;
 mod rules;
+mod trays;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

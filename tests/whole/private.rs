@@ -647,8 +647,8 @@ mod questions {
         insta::assert_snapshot!(fern.asks("hello").await.text, @r"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
         ");
-        insta::assert_snapshot!(fern.asks("/help").await.text, @"
-        I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+        insta::assert_snapshot!(fern.asks("/help").await.text, @r"
+        I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
         /grow tomato, basil – put crops on your list; I remind you of them
         /drop basil – take one off
@@ -656,7 +656,9 @@ mod questions {
         /now – what you can do today
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next
+        /variety tomato Early Lantern, 75 days – reckon with a packet's numbers
         /undo – take the last change back
+        /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost
         /place – where your seedlings grow
         /hold 7 days – wait out a cold spell

@@ -1,15 +1,19 @@
 //! What a question wants to know.
 
-use super::Intent;
 use super::line::{ItemLine, Sort};
 use super::pattern::{Line, Pattern, matches_anywhere};
 use super::phrases::{IntentRule, Phrases, Rest};
+use super::quantities::Quantities;
 use crate::planning::{Kind, Step};
 
-/// The intent of the first rule that holds, or [`Intent::Unknown`].
-pub(crate) fn intent(line: &ItemLine, phrases: &Phrases) -> Intent {
-    let rule = phrases.intents.iter().find(|rule| holds(rule, line, phrases));
-    rule.map_or(Intent::Unknown, |rule| rule.is)
+/// The first rule that holds; where none does, the intent is [`super::Intent::Unknown`].
+pub(crate) fn rule<'p>(
+    line: &ItemLine,
+    phrases: &'p Phrases,
+    quantities: &Quantities,
+) -> Option<&'p IntentRule> {
+    let given = |rule: &&IntentRule| rule.needs.is_none_or(|needed| quantities.give(needed));
+    phrases.intents.iter().filter(given).find(|rule| holds(rule, line, phrases))
 }
 
 fn holds(rule: &IntentRule, line: &ItemLine, phrases: &Phrases) -> bool {

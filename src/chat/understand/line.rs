@@ -57,7 +57,7 @@ impl Line for WordLine<'_> {
             Slot::Day => figures(&word.plain, 1..=2).or_else(|| self.ordinal(word)),
             Slot::OrdinalDay => self.ordinal(word),
             Slot::Year => figures(&word.plain, 4..=4).filter(|year| (2000..2200).contains(year)),
-            Slot::Crop | Slot::Date => None,
+            Slot::Crop | Slot::Date | Slot::Figure | Slot::Total => None,
         }
     }
 

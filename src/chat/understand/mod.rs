@@ -10,12 +10,15 @@
 mod compiler;
 mod crops;
 mod dates;
+mod figure_line;
 mod intent;
 mod line;
 mod list;
+mod own_names;
 mod pattern;
 mod phrase_file;
 mod phrases;
+mod quantities;
 mod sown;
 mod spelling;
 mod unknown;
@@ -38,9 +41,11 @@ pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
 pub(super) use words::{Pause, Word, split};
 
+pub use own_names::OwnName;
 pub use sown::{CameUp, SownText, ToldDay};
 
 pub use phrases::{Phrases, PhrasesError};
+pub use quantities::{Figure, Quantities, Scale, SeedAge, Temperature};
 
 /// How many characters of a question are read; what stands behind them is not looked at.
 pub const QUESTION_CHARACTERS: usize = 400;
@@ -62,6 +67,14 @@ pub enum Intent {
     How,
     /// Whether or when it gives a harvest.
     WillItRipen,
+    /// How many seeds to sow for so many plants.
+    HowMany,
+    /// What a measured soil temperature allows to sow.
+    SoilTemperature,
+    /// What a germination test at home says of the seed.
+    GerminationTest,
+    /// How long seed takes to come up at a temperature.
+    DaysToEmerge,
     /// What the bot can do; also a bare greeting.
     Help,
     /// Anything else. The crops that were named are kept.
@@ -100,8 +113,12 @@ pub struct Understood {
     pub unknown_words: Vec<UnknownName>,
     /// The kind of crops it is limited to, as in "which herbs"; only where it names no crop.
     pub kind: Option<Kind>,
+    /// Whether a question about the harvest wants to know its day.
+    pub asks_when: bool,
     /// Whether it names a day, "now" and "today" included.
     pub date_given: bool,
+    /// The quantities it gives: plants wanted, temperature, seed age and so on.
+    pub quantities: Quantities,
 }
 
 /// What was understood of a list of crops.
@@ -182,7 +199,11 @@ impl Understanding {
     /// one; a day that is said to be a frost's ("my last frost is May 15") is left out.
     #[must_use]
     pub fn understand(&self, text: &str, today: NaiveDate) -> Understood {
-        let mut words = self.words(text, QUESTION_CHARACTERS);
+        self.understand_words(text, self.words(text, QUESTION_CHARACTERS), today)
+    }
+
+    /// What the words of `text` mean; figures are read from the text itself.
+    fn understand_words(&self, text: &str, mut words: Vec<Word>, today: NaiveDate) -> Understood {
         let mentions = self.names.mentions(&words, &self.phrases);
         let mut named = vec![false; words.len()];
         for mention in &mentions {
@@ -227,12 +248,16 @@ impl Understanding {
         }
         line.join_lists(&self.phrases);
         let date = self.day_meant(&dates, &words, today);
+        let quantities = self.phrases.quantities_in(text);
+        let rule = intent::rule(&line, &self.phrases, &quantities);
         Understood {
-            intent: intent::intent(&line, &self.phrases),
+            intent: rule.map_or(Intent::Unknown, |rule| rule.is),
+            asks_when: rule.is_some_and(|rule| rule.when),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
+            quantities,
             crops: list.found,
             ambiguous: list.ambiguous,
             unknown_words: list.unknown,

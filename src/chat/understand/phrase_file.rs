@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use super::Intent;
 use super::dates::Reading;
+use super::quantities::{Needed, QuantityReading};
 use crate::planning::{Kind, Step};
 
 /// What the words of a question besides a rule's pattern may be.
@@ -39,6 +40,7 @@ pub(super) struct RawPhrases {
     pub intents: Vec<RawIntent>,
     pub frost: RawFrost,
     pub sowing: RawSowing,
+    pub figures: RawFigures,
 }
 
 #[derive(Deserialize)]
@@ -98,10 +100,28 @@ pub(super) struct RawStep {
 #[serde(deny_unknown_fields)]
 pub(super) struct RawIntent {
     pub is: Intent,
+    #[serde(default)]
+    pub when: bool,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    /// The quantity that the question must give.
+    pub needs: Option<Needed>,
     #[serde(default)]
     pub unless: Vec<String>,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawFigures {
+    pub numbers: HashMap<String, u32>,
+    pub quantities: Vec<RawQuantity>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawQuantity {
+    pub read_as: QuantityReading,
     pub patterns: Vec<String>,
 }
 
@@ -123,6 +143,4 @@ pub(super) struct RawSowing {
     pub not_up: Vec<String>,
     pub unless: Vec<String>,
     pub not_counts: String,
-    pub celsius: String,
-    pub fahrenheit: String,
 }

@@ -7,7 +7,8 @@ use super::compiler::Compiler;
 use super::dates::DatePhrase;
 use super::pattern::Pattern;
 pub(crate) use super::phrase_file::Rest;
-use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing};
+use super::phrase_file::{RawCalendar, RawClass, RawFigures, RawFrost, RawPhrases, RawSowing};
+use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
 use super::spelling::slip_of;
 use super::words::Word;
 use crate::catalogue::{CatalogueError, normalise};
@@ -36,8 +37,11 @@ pub enum PhrasesError {
 #[derive(Debug)]
 pub(crate) struct IntentRule {
     pub is: Intent,
+    /// Whether it asks for a day.
+    pub when: bool,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    pub needs: Option<Needed>,
     pub unless: Vec<Pattern>,
     pub patterns: Vec<Pattern>,
 }
@@ -63,8 +67,6 @@ pub(crate) struct SowingPhrases {
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
     pub not_counts: HashSet<u32>,
-    pub celsius: HashSet<u32>,
-    pub fahrenheit: HashSet<u32>,
 }
 
 /// Names of months and so on, by the number of the word.
@@ -92,6 +94,7 @@ pub struct Phrases {
     pub(crate) intents: Vec<IntentRule>,
     pub(crate) frost: FrostPhrases,
     pub(crate) sowing: SowingPhrases,
+    pub(crate) figures: FigurePhrases,
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
@@ -120,6 +123,7 @@ impl Phrases {
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
         let sowing = sowing(&raw.sowing, &mut of)?;
+        let figures = figures(&raw.figures, &mut of)?;
         ids_of(&raw.small_words, &mut of);
         let bare = ids_of(&raw.bare_words, &mut of);
         let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
@@ -146,8 +150,10 @@ impl Phrases {
         for rule in &raw.intents {
             intents.push(IntentRule {
                 is: rule.is,
+                when: rule.when,
                 with_crop: rule.with_crop,
                 without_crop: rule.without_crop,
+                needs: rule.needs,
                 unless: compile(&rule.unless, &mut of)?,
                 patterns: compile(&rule.patterns, &mut of)?,
             });
@@ -161,6 +167,7 @@ impl Phrases {
             intents,
             frost,
             sowing,
+            figures,
             and,
             before_names,
             behind_names,
@@ -274,7 +281,16 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         not_up: compile(&raw.not_up, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
-        celsius: ids_of(&raw.celsius, of),
-        fahrenheit: ids_of(&raw.fahrenheit, of),
     })
+}
+
+fn figures(raw: &RawFigures, of: &mut Compiler) -> Result<FigurePhrases, PhrasesError> {
+    let numbers = raw.numbers.iter();
+    let numbers = numbers.map(|(word, value)| (of.id(&normalise(word)), *value)).collect();
+    let mut quantities = Vec::new();
+    for quantity in &raw.quantities {
+        let patterns = compile(&quantity.patterns, of)?;
+        quantities.push(QuantityPhrase { reading: quantity.read_as, patterns });
+    }
+    Ok(FigurePhrases { numbers, quantities })
 }

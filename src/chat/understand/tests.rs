@@ -15,6 +15,25 @@ fn english() -> &'static Understanding {
     })
 }
 
+#[test]
+fn a_question_for_the_day_of_harvest_is_told_from_one_for_the_verdict() {
+    let today = "2026-04-15".parse().expect("a date");
+    for (question, when) in [
+        ("when can I harvest tomatoes?", true),
+        ("how long until my radishes are ripe", true),
+        ("when will my tomatoes be ripe", true),
+        ("will pumpkins ripen?", false),
+        ("can i get a crop of beets before the first frost", false),
+    ] {
+        let understood = english().understand(question, today);
+        assert_eq!(
+            (understood.intent, understood.asks_when),
+            (Intent::WillItRipen, when),
+            "{question}"
+        );
+    }
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Fixture {
@@ -36,6 +55,7 @@ struct Question {
     unsure: Vec<String>,
     #[serde(default)]
     unknown: Vec<Unknown>,
+    gives: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -74,7 +94,35 @@ fn differences(question: &Question, today: NaiveDate) -> String {
             compare("near", format!("{:?}", got.near), format!("{near:?}"));
         }
     }
+    if let Some(gives) = &question.gives {
+        compare("quantities", in_short(&got.quantities), gives.clone());
+    }
     told
+}
+
+/// The quantities of a question in a line: "12 plants, 3 years".
+fn in_short(quantities: &Quantities) -> String {
+    let number = |figure: Figure| figure.value().to_string();
+    let temperature = quantities.temperature.map(|temperature| {
+        let scale = match temperature.scale {
+            Some(Scale::Celsius) => "C",
+            Some(Scale::Fahrenheit) => "F",
+            None => "degrees",
+        };
+        format!("{} {scale}", number(temperature.degrees))
+    });
+    let parts = [
+        temperature,
+        quantities.plants.map(|figure| format!("{} plants", number(figure))),
+        quantities.seed_age.map(|age| match age {
+            SeedAge::Years(years) => format!("{} years", number(years)),
+            SeedAge::From(year) => format!("from {year}"),
+        }),
+        quantities.percent.map(|figure| format!("{} percent", number(figure))),
+        quantities.sprouted.map(|(part, whole)| format!("{} of {}", number(part), number(whole))),
+        quantities.per_cell.map(|figure| format!("{} a cell", number(figure))),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 #[test]
@@ -85,6 +133,39 @@ fn english_questions_are_understood() {
     assert!(fixture.questions.len() >= 150);
     let told: String = fixture.questions.iter().map(|q| differences(q, today)).collect();
     assert!(told.is_empty(), "\n{told}");
+}
+
+#[test]
+fn a_temperature_without_its_scale_is_in_the_readers_unless_that_cannot_be() {
+    use crate::club::Units::{Customary, Metric};
+    let celsius = |text: &str, units| {
+        let temperature = english().understand(text, NaiveDate::default()).quantities.temperature;
+        temperature.expect("a temperature").celsius(units)
+    };
+    for (text, units, want) in [
+        ("soil is 14 degrees", Metric, 14.0),
+        ("soil is 14 degrees", Customary, 14.0),
+        ("soil is 59 degrees", Customary, 15.0),
+        ("soil is 59 degrees", Metric, 15.0),
+        ("soil is 60 °C", Metric, 60.0),
+        ("soil is 32F", Metric, 0.0),
+        ("soil is 14 °C", Customary, 14.0),
+        ("soil is 12,5 °C", Metric, 12.5),
+        ("soil is -3º C", Metric, -3.0),
+    ] {
+        let got = celsius(text, units);
+        assert!((got - want).abs() < 1e-9, "{text} in {units:?}: {got}");
+    }
+}
+
+#[test]
+fn ever_so_long_figures_are_only_large() {
+    let got = english().understand(
+        "how many basil seeds for 99999999999999999999999999 plants",
+        NaiveDate::default(),
+    );
+    assert_eq!(got.intent, Intent::HowMany);
+    assert_eq!(got.quantities.plants.expect("a figure").count(), None);
 }
 
 fn ids(crops: &[CropId]) -> Vec<&str> {

@@ -57,10 +57,10 @@ async fn years_from_a_few_seeds() {
         }
         return;
     }
-    for (seed, members, days) in [(11, 12, 365), (12, 40, 60), (13, 40, 60)] {
+    for (seed, members, days) in [(11, 8, 365), (12, 30, 60), (13, 30, 60)] {
         let report = year(Plan { seed, members, days }).await;
         // A year in which nothing happens shows nothing.
-        assert!(report.reminders > 50 && report.accepted > 500, "{report}");
+        assert!(report.reminders > 50 && report.accepted > 300, "{report}");
         assert!(report.kills() > 10 && report.repeats() > 0, "{report}");
     }
 }
