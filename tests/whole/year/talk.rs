@@ -90,7 +90,17 @@ pub fn in_private(chance: &mut StdRng, place: Place) -> String {
         82..84 => "/settings".to_owned(),
         84..87 => format!("/place {}", one(chance, &["windowsill", "greenhouse", "cold frame"])),
         87..89 => "/frost".to_owned(),
-        89..91 => one(chance, &["05-10 10-01", "7", "London", "tomato", "never"]).to_owned(),
+        89..91 => {
+            let days = ["Sunday", "Saturday and Sunday", "Monday, Wednesday", "never"];
+            format!("/quiet {}", one(chance, &days))
+        }
+        91..93 => {
+            let ends = ["in two weeks", "next Saturday", "tomorrow", "off"];
+            format!("/holiday until {}", one(chance, &ends))
+        }
+        93..94 => "/weekends".to_owned(),
+        94..95 => "/holiday off".to_owned(),
+        95..97 => one(chance, &["05-10 10-01", "7", "London", "tomato", "never"]).to_owned(),
         _ => format!("can I start {} now?", one(chance, &CROPS)),
     }
 }
@@ -118,7 +128,9 @@ pub fn in_group(chance: &mut StdRng) -> String {
 
 /// What a coordinator writes in the group.
 pub fn of_coordinator(chance: &mut StdRng, place: Place) -> String {
-    match chance.next_u32() % 8 {
+    match chance.next_u32() % 10 {
+        8 => format!("/club digest {} 8:00", one(chance, &["Monday", "Friday", "Sunday"])),
+        9 => "/club digest off".to_owned(),
         0..3 => format!("/club frost {}", frost(chance, place)),
         3 => format!("/club zone {}", place.city),
         4 => format!("/club zone {}", one(chance, &CITIES)),
