@@ -129,8 +129,8 @@ pub fn in_group(chance: &mut StdRng) -> String {
 /// What a coordinator writes in the group.
 pub fn of_coordinator(chance: &mut StdRng, place: Place) -> String {
     match chance.next_u32() % 10 {
-        8 => format!("/club digest {} 8:00", one(chance, &["Monday", "Friday", "Sunday"])),
-        9 => "/club digest off".to_owned(),
+        7 => format!("/club digest {} 8:00", one(chance, &["Monday", "Friday", "Sunday"])),
+        8 => "/club digest off".to_owned(),
         0..3 => format!("/club frost {}", frost(chance, place)),
         3 => format!("/club zone {}", place.city),
         4 => format!("/club zone {}", one(chance, &CITIES)),
