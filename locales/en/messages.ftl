@@ -421,7 +421,10 @@ which-or-outside = “{ $word }” can mean two plants. Do you mean { $outside }
 which-or-outside-ask = “{ $word }”: do you mean { $crop }? I have no dates for { $outside }.
 unknown-crop = I don't know “{ $written }”. Try its everyday name, such as “tomato”.
 unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?
-not-understood = I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+not-understood = I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+question-without-crop = Which crop do you mean? Send me its name.
+date-impossible = The calendar has no day “{ $written }”. Ask again with a day like “{ $example }”.
+date-unclear = I can't tell which day “{ $written }” is. Ask again with a day like “{ $example }”.
 
 ## Mornings
 

@@ -5,8 +5,8 @@ use chrono::NaiveDate;
 use crate::catalogue::Catalogue;
 use crate::club::Variety;
 use crate::planning::{
-    Assessment, Crop, CropId, Garden, Kind, Reason, Ripening, Step, Verdict, assess, best_ways,
-    ripening_of,
+    Assessment, Crop, CropId, Garden, Kind, MonthDay, Reason, Ripening, Step, Verdict, assess,
+    best_ways, ripening_of,
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
@@ -16,7 +16,7 @@ use super::now_text::now_text;
 use super::own::{Own, Subject};
 use super::place_text::cover_line;
 use super::ripening_text::Ripe;
-use super::understand::{Intent, Understood};
+use super::understand::{DateTrouble, Intent, Understood};
 use super::variety_text::{by_packet, variety_name};
 use super::verdict_text::Telling;
 
@@ -70,6 +70,9 @@ impl Asked<'_> {
     /// Answers the question.
     #[must_use]
     pub fn answer(&self) -> Answer {
+        if let Some(text) = self.date_trouble().or_else(|| self.without_crop()) {
+            return Answer { text, ..Answer::default() };
+        }
         let mut answer = match self.understood.intent {
             Intent::CanStart => self.can_start(),
             Intent::When => self.when(),
@@ -107,6 +110,33 @@ impl Asked<'_> {
             Some(variety) => format!("{}\n{text}", by_packet(variety, self.speech)),
             None => text,
         }
+    }
+
+    /// What is wrong with the day that was named, where the answer depends on it.
+    fn date_trouble(&self) -> Option<String> {
+        let on_a_day = matches!(
+            self.understood.intent,
+            Intent::CanStart | Intent::When | Intent::WhatNow | Intent::WillItRipen
+        );
+        let trouble = self.understood.date_trouble.as_ref().filter(|_| on_a_day)?;
+        let voice = &self.speech.voice;
+        let args = args().text("example", voice.month_day(MonthDay::new(5, 1)?));
+        Some(match trouble {
+            DateTrouble::Impossible(written) => {
+                voice.say("date-impossible", &args.text("written", quoted(written)))
+            }
+            DateTrouble::Unclear(written) => {
+                voice.say("date-unclear", &args.text("written", quoted(written)))
+            }
+        })
+    }
+
+    /// Asks for the crop that a question lacks.
+    fn without_crop(&self) -> Option<String> {
+        let of_a_crop =
+            matches!(self.understood.intent, Intent::When | Intent::How | Intent::WillItRipen);
+        let names_none = self.subjects().is_empty() && self.understood.unknown_words.is_empty();
+        (of_a_crop && names_none).then(|| self.speech.plain("question-without-crop"))
     }
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.

@@ -172,15 +172,16 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         (request == Request::Sown && text.contains('?'))
             || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
     };
-    if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
+    if let Some(said) = sentence.filter(|said| !asks(said.request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
-        match request {
+        match said.request {
             // Its own words tell which date is which, so all of it is read.
             Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
             Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
-            _ => run(desk, request, rest),
+            Request::Sown => sowing_talk::sown(desk, said.rest, said.head),
+            request => run(desk, request, said.rest),
         }
         return;
     }
@@ -255,7 +256,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
-        Request::Sown => sowing_talk::sown(desk, rest),
+        Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),

@@ -20,6 +20,7 @@ impl Understood {
             kind: None,
             asks_when: false,
             date_given: false,
+            date_trouble: None,
             quantities: Quantities::default(),
         }
     }

@@ -13,7 +13,7 @@ use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::own::Own;
 use super::sowing_talk;
-use super::understand::{Intent, OwnName, Understood};
+use super::understand::{Intent, OwnName, Subject, Understood};
 
 /// A question came, as it was written.
 pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
@@ -24,10 +24,12 @@ pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
     answer(desk, &understood, &named);
 }
 
-/// What a question means, and the numbers of the member's varieties that it names.
+/// What a question means behind the one that was asked before it here, and the numbers of the
+/// member's varieties that it names.
 fn understand(desk: &Desk<'_>, question: &str) -> (Understood, Vec<i64>) {
     let own = OwnName::all(&desk.facts.varieties);
-    desk.tongue.understanding.understand_own(question, desk.today, &own)
+    let before = desk.facts.subject.as_ref();
+    desk.tongue.understanding.understand_own(question, desk.today, &own, before)
 }
 
 /// Whether a text asks something that only its figures make a question.
@@ -94,6 +96,9 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
 }
 
 fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
+    if let Some(subject) = Subject::of(understood) {
+        desk.change(Change::Asked(subject));
+    }
     let needs_garden = matches!(
         understood.intent,
         Intent::CanStart

@@ -27,15 +27,19 @@ const MOST_AT_ONCE: usize = 50;
 /// Days after which nobody records a sowing any more.
 const LONGEST_AGO_DAYS: i64 = 400;
 
-/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word.
-pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
+/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word. `head` is how the
+/// sentence began, which may name the day: "yesterday I sowed".
+pub(super) fn sown(desk: &mut Desk<'_>, rest: &str, head: &str) {
     if rest.trim().is_empty() {
         desk.expect(Expected::Sown);
         let text = desk.say_key("sown-how-to");
         desk.reply(text);
         return;
     }
-    let told = sown_in(desk, rest, desk.today);
+    let mut told = sown_in(desk, rest, desk.today);
+    if told.on == ToldDay::NotSaid {
+        told.on = sown_in(desk, head, desk.today).on;
+    }
     take(desk, rest, &told);
 }
 
@@ -72,7 +76,7 @@ pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
     if text.contains('?') || sown_in(desk, text, desk.today).crops.is_empty() {
         return false;
     }
-    sown(desk, text);
+    sown(desk, text, "");
     true
 }
 

@@ -49,7 +49,13 @@ fn facts() -> Facts {
         next_change: 5,
         last_change: None,
         expected: None,
+        subject: None,
     }
+}
+
+/// Whether nothing is kept but what was asked.
+fn only_asks(outcome: &Outcome) -> bool {
+    outcome.changes.iter().all(|change| matches!(change, Change::Asked(_)))
 }
 
 fn basil(id: i64, on: &str) -> Sowing {
@@ -160,7 +166,7 @@ fn sowings_are_recorded_in_every_wording() {
     assert_eq!(recorded(&two).len(), 2);
     // A question about a sowing is a question.
     let asked = says(&facts(), "I sowed peas in March, can I sow more?");
-    assert!(asked.changes.is_empty(), "{:?}", asked.changes);
+    assert!(only_asks(&asked), "{:?}", asked.changes);
 }
 
 #[test]
@@ -224,10 +230,10 @@ fn a_count_of_sprouted_seed_is_a_test_unless_it_counts_the_sowing() {
     let mut facts = facts();
     facts.sowings = vec![basil(4, "2026-04-12")];
     let test = says(&facts, "4 of 10 basil seeds sprouted");
-    assert!(test.changes.is_empty(), "{:?}", test.changes);
+    assert!(only_asks(&test), "{:?}", test.changes);
     assert!(texts(&test).starts_with("4 of 10 sprouted: 40%"), "{}", texts(&test));
     let impossible = says(&facts, "12 of 10 basil seeds sprouted");
-    assert!(impossible.changes.is_empty());
+    assert!(only_asks(&impossible));
     assert_eq!(texts(&impossible), "12 of 10 cannot be: no more seeds sprout than were tested.");
     // Twelve were sown.
     let up = says(&facts, "8 of 12 basil came up");
@@ -344,7 +350,7 @@ fn what_came_up_is_told_by_button_and_in_words() {
     let undone = changes(&presses(&facts, &Press::Job(key, JobAnswer::Undo)));
     assert!(undone.contains(&Change::KeepSowing(basil(3, "2026-04-10"))), "{undone:?}");
     // A question changes nothing.
-    assert!(says(&facts, "when will basil come up?").changes.is_empty());
+    assert!(only_asks(&says(&facts, "when will basil come up?")));
 }
 
 #[test]

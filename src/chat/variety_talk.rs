@@ -7,7 +7,7 @@ use crate::wording::{args, quoted};
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
-use super::sentences::Request;
+use super::sentences::{Request, Said};
 use super::sowing_talk::undo_button;
 use super::variety_reading::head_of;
 use super::variety_text::{by_packet, left_out_line, packet_words, variety_words};
@@ -18,8 +18,8 @@ pub(super) fn variety(desk: &mut Desk<'_>, rest: &str) {
         return list(desk);
     }
     match desk.tongue.sentences.read(rest) {
-        Some((Request::Drop, which)) => remove(desk, which),
-        Some((Request::Grow, packet)) => tell(desk, packet),
+        Some(Said { request: Request::Drop, rest: which, .. }) => remove(desk, which),
+        Some(Said { request: Request::Grow, rest: packet, .. }) => tell(desk, packet),
         _ => tell(desk, rest),
     }
 }

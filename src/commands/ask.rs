@@ -148,7 +148,7 @@ struct HelpFigures {
 fn answer(question: &str, read: &Read, knowledge: &Knowledge, speech: &Speech) -> Answered {
     let understanding = &knowledge.tongue(&read.language).understanding;
     let names = OwnName::all(&read.varieties);
-    let (understood, named) = understanding.understand_own(question, read.today, &names);
+    let (understood, named) = understanding.understand_own(question, read.today, &names, None);
     let answer = Asked {
         understood: &understood,
         garden: read.garden,

@@ -9,6 +9,7 @@
 mod binary;
 mod coordinator;
 mod filled;
+mod follow_ups;
 mod frost_free;
 mod group;
 mod harness;

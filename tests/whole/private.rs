@@ -669,7 +669,7 @@ mod questions {
         To stop reminders, take your crops off with /drop all.
         ");
         insta::assert_snapshot!(fern.asks("/ask").await.text, @r"
-        I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+        I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
         ");
         insta::assert_snapshot!(fern.asks("/start not-a-token").await.text, @r"
         Hello Fern! I tell you what to sow, harden off and plant out, and when.

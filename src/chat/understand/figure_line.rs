@@ -2,7 +2,7 @@
 
 use super::pattern::{Held, Line, Slot};
 use super::phrases::Phrases;
-use super::words::{Pause, split};
+use super::words::Pause;
 
 /// A number as it was written, in hundredths.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -123,8 +123,7 @@ impl FigureLine {
     }
 
     fn push_words(&mut self, text: &str, phrases: &Phrases) {
-        let mut words = split(text, text.len());
-        phrases.recognise(&mut words);
+        let words = phrases.words(text, text.len(), |_| false);
         self.items.extend(words.into_iter().map(|word| Item {
             id: word.id.or_else(|| phrases.corrected(&word)),
             figure:

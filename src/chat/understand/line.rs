@@ -133,6 +133,19 @@ impl<'a> ItemLine<'a> {
         self.items.iter().any(|item| item.sort == sort)
     }
 
+    /// Takes each of these words for a crop; whether there was one.
+    pub fn put_crop_for(&mut self, pronouns: &std::collections::HashSet<u32>) -> bool {
+        let mut put = false;
+        for at in 0..self.items.len() {
+            let stands_for_one = self.word(at).is_some_and(|id| pronouns.contains(&id));
+            if let Some(item) = self.items.get_mut(at).filter(|_| stands_for_one) {
+                item.sort = Sort::Crops;
+                put = true;
+            }
+        }
+        put
+    }
+
     /// Makes one item of crops that stand in a list: "tomato, basil and dill".
     pub fn join_lists(&mut self, phrases: &Phrases) {
         let mut joined: Vec<Item> = Vec::with_capacity(self.items.len());

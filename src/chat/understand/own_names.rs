@@ -2,7 +2,7 @@
 
 use super::crops::Named;
 use super::words::{Pause, Word};
-use super::{LIST_CHARACTERS, QUESTION_CHARACTERS, SownText, Understanding, Understood};
+use super::{LIST_CHARACTERS, QUESTION_CHARACTERS, SownText, Subject, Understanding, Understood};
 use crate::catalogue::{Meaning, normalise};
 use crate::club::Variety;
 use crate::planning::CropId;
@@ -46,7 +46,7 @@ impl OwnName {
 }
 
 impl Understanding {
-    /// As [`Understanding::understand`], with the names of the asker's own varieties: each stands
+    /// As [`Understanding::understand_after`], with the names of the asker's own varieties: each stands
     /// for its crop. Beside it the numbers of the varieties that were named, each once.
     #[must_use]
     pub fn understand_own(
@@ -54,9 +54,10 @@ impl Understanding {
         text: &str,
         today: NaiveDate,
         own: &[OwnName],
+        before: Option<&Subject>,
     ) -> (Understood, Vec<i64>) {
         let (words, named) = self.with_own(&self.words(text, QUESTION_CHARACTERS), own);
-        (self.understand_words(text, words, today), named)
+        (self.understand_words(text, words, today, before), named)
     }
 
     /// As [`Understanding::sown_in`], with the names of the member's own varieties.
@@ -219,7 +220,7 @@ mod tests {
         let catalogue = Catalogue::embedded().expect("the catalogue");
         let english = Understanding::english(&catalogue).expect("English");
         let today = "2026-04-15".parse().expect("a date");
-        let (understood, named) = english.understand_own(text, today, &own());
+        let (understood, named) = english.understand_own(text, today, &own(), None);
         (understood.crops.iter().map(ToString::to_string).collect(), named, understood)
     }
 

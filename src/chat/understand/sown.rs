@@ -154,6 +154,8 @@ impl Understanding {
     fn told_dates(&self, words: &[Word], roles: &[Role]) -> Vec<DateFound> {
         let free = |at: usize| roles.get(at) == Some(&Role::Other);
         let mut dates = self.phrases.dates_in(words, free);
+        // "4/3" is left to be asked about.
+        dates.retain(|date| date.when != When::Unclear);
         for (at, word) in words.iter().enumerate() {
             let month_day = word.plain.len() == 5 && word.plain.contains('-');
             if month_day && free(at) {
@@ -192,10 +194,10 @@ impl Understanding {
             if roles.get(at) != Some(&Role::Other) {
                 continue;
             }
-            let in_words = word.id.and_then(|id| self.phrases.calendar.numbers.get(&id).copied());
-            // "A" is no count: "a row of peas".
-            let in_words = in_words.filter(|_| word.plain.chars().count() > 2);
             let measures = |next: &Word| next.id.is_some_and(|id| not_counts.contains(&id));
+            let in_words = word.id.and_then(|id| self.phrases.calendar.numbers.get(&id).copied());
+            let article = |id| self.phrases.sowing.articles.contains(&id);
+            let in_words = in_words.filter(|_| !word.id.is_some_and(article));
             let counts = words.get(at + 1).is_none_or(|next| !measures(next));
             let role = if !word.plain.is_empty() && word.plain.bytes().all(|b| b.is_ascii_digit()) {
                 Role::Count(word.plain.parse().unwrap_or(u32::MAX))
