@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sowbell::chat::{Facts, Knowledge};
 use sowbell::club::Mark;
 use sowbell::messages::{ChatKind, Incoming, JobAnswer, Press, Say, What};
@@ -16,6 +16,9 @@ use super::platform::Fate;
 
 /// Days for which a job that was named is left in peace, but for its last good day.
 const PEACE_DAYS: i64 = 3;
+
+/// A message of the morning is on its way no longer than this, in nearly all cases.
+const LONGEST_ON_THE_WAY: TimeDelta = TimeDelta::hours(1);
 
 /// Its beginning, its middle and its last good day.
 const MOST_NAMINGS: usize = 3;
@@ -110,7 +113,8 @@ pub struct Checks {
     namings: BTreeMap<(i64, JobKey), Vec<Naming>>,
     /// The reminders that the program has noted as sent.
     noted: BTreeSet<i64>,
-    named_on: BTreeMap<i64, (NaiveDate, usize)>,
+    /// The last morning that came: of which day, with how many jobs, and when.
+    mornings: BTreeMap<i64, (NaiveDate, usize, DateTime<Utc>)>,
     changes: BTreeMap<i64, (u32, Option<DateTime<Utc>>)>,
     pub said: Said,
     pub over_kills: usize,
@@ -256,7 +260,14 @@ impl Checks {
     }
 
     /// A reminder came with these jobs.
-    pub fn named(&mut self, user: i64, row: i64, on: NaiveDate, keys: &[JobKey]) {
+    pub fn named(
+        &mut self,
+        user: i64,
+        row: i64,
+        on: NaiveDate,
+        keys: &[JobKey],
+        now: DateTime<Utc>,
+    ) {
         let changes = self.changes_of(user);
         for key in keys {
             let of_job = self.namings.entry((user, key.clone())).or_default();
@@ -264,7 +275,7 @@ impl Checks {
                 of_job.push(Naming { on, row, changes });
             }
         }
-        self.named_on.insert(user, (on, keys.len()));
+        self.mornings.insert(user, (on, keys.len(), now));
     }
 
     /// A day on which a reminder could come is over: each job that was to be spoken of has been
@@ -278,9 +289,16 @@ impl Checks {
         let settings = facts.settings();
         let hour = facts.member.reminder_time.on(today, settings.zone.is);
         let since = self.changes.get(&user).and_then(|(_, at)| *at);
-        let full = self.named_on.get(&user) == Some(&(today, MOST_JOBS));
-        if !facts.member.reachable || since.is_some_and(|since| since >= hour) || full {
+        if !facts.member.reachable || since.is_some_and(|since| since >= hour) {
             return Ok(());
+        }
+        if let Some(&(on, jobs, came)) = self.mornings.get(&user).filter(|(on, ..)| *on >= today) {
+            // The rest waits for another morning; and a day has one message, though the hour or
+            // the zone was changed since, so that another hour of it came.
+            let changed = since.is_some_and(|since| since >= came - LONGEST_ON_THE_WAY);
+            if on > today || jobs >= MOST_JOBS || changed {
+                return Ok(());
+            }
         }
         self.days_audited += 1;
         for (due, _) in speakable(knowledge, facts) {

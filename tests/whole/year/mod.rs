@@ -11,23 +11,29 @@
     clippy::panic,
     clippy::unwrap_used,
     clippy::expect_used,
+    clippy::indexing_slicing,
     clippy::print_stderr,
     reason = "a test stops where it is wrong, and says how it went"
 )]
 
 mod agenda;
 mod checks;
+mod doing;
 mod fuse;
+mod kills;
 mod letters;
 mod people;
 mod platform;
 mod process;
 mod replay;
+mod report;
+mod running;
 mod rush;
 mod talk;
 mod world;
 
-use world::{Plan, Report, World};
+use report::{Plan, Report};
+use world::World;
 
 fn number(variable: &str) -> Option<u64> {
     std::env::var(variable).ok()?.parse().ok()
