@@ -6,10 +6,10 @@ use std::sync::Arc;
 
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sowbell::chat::{Facts, Knowledge};
-use sowbell::club::Mark;
+use sowbell::club::{Mark, QuietDays};
 use sowbell::messages::{ChatKind, Incoming, JobAnswer, Press, Say, What};
 use sowbell::planning::{Crop, JobKey};
-use sowbell::reminders::{DueJob, MOST_JOBS, job_line, job_of, open_jobs};
+use sowbell::reminders::{DueJob, MOST_AT_ONCE, MOST_JOBS, coming_jobs, job_line, job_of};
 
 use super::letters::jobs_named;
 use super::platform::Fate;
@@ -123,14 +123,21 @@ pub struct Checks {
     pub jobs_audited: usize,
 }
 
+/// By how many days quiet ones may move what is said of a job.
+fn slack(facts: &Facts) -> i64 {
+    if facts.member.habits.quiet == QuietDays::NONE { 0 } else { 6 }
+}
+
 /// The jobs of which a reminder may speak on the day of these facts.
 fn speakable(knowledge: &Knowledge, facts: &Facts) -> Vec<(DueJob, Crop)> {
     let today = facts.today();
     let Some(garden) = facts.settings().garden.is else { return Vec::new() };
     let crops = facts.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-    open_jobs(crops, facts.known(), garden, today)
+    // What is good on quiet days only is spoken of before.
+    let early = slack(facts);
+    coming_jobs(crops, facts.known(), garden, today)
         .into_iter()
-        .filter(|due| due.job.window.ideal_from <= today)
+        .filter(|due| due.job.window.ideal_from <= today + TimeDelta::days(early))
         .filter_map(|due| {
             let crop = knowledge.catalogue.get(due.job.key.crop.as_str())?.clone();
             Some((due, crop))
@@ -179,9 +186,12 @@ impl Checks {
         if facts.member.reminder_time.on(today, settings.zone.is) > facts.now {
             return Err("a reminder before its hour".to_owned());
         }
+        if !facts.member.habits.allow(today) {
+            return Err("a reminder on a quiet day or in a holiday".to_owned());
+        }
         let keys = jobs_named(&say.buttons);
         let different: BTreeSet<&JobKey> = keys.iter().collect();
-        if keys.is_empty() || different.len() != keys.len() || keys.len() > MOST_JOBS {
+        if keys.is_empty() || different.len() != keys.len() || keys.len() > MOST_AT_ONCE {
             return Err(format!("a reminder that names {keys:?}"));
         }
         let speech = knowledge.speech_for(&settings);
@@ -197,11 +207,19 @@ impl Checks {
             let Some((due, crop)) = speakable.iter().find(|(due, _)| due.job.key == *key) else {
                 return Err(format!("{key} is not to be done (any more): {mark:?}"));
             };
-            let line = job_line(due, crop, &speech, today);
-            if !say.text.contains(&line) {
-                return Err(format!("{key} would be {line:?} by now"));
+            // Where the last good day is quiet, the one before it is the last chance.
+            let line = |last_chance| {
+                let due = DueJob { last_chance: due.last_chance || last_chance, ..due.clone() };
+                job_line(&due, crop, &speech, today)
+            };
+            if !say.text.contains(&line(false)) && !say.text.contains(&line(true)) {
+                return Err(format!("{key} would be {:?} by now", line(false)));
             }
-            self.not_too_often(user, key, row, today, due)?;
+            // The last good day may be quiet, and is spoken of before.
+            let good_until = due.job.window.ideal_to;
+            let last_call = today >= good_until - TimeDelta::days(slack(facts));
+            let call = last_call.then_some(good_until);
+            self.not_too_often(user, key, row, today, call)?;
         }
         Ok(())
     }
@@ -212,7 +230,7 @@ impl Checks {
         key: &JobKey,
         row: i64,
         today: NaiveDate,
-        due: &DueJob,
+        last_call: Option<NaiveDate>,
     ) -> Result<(), String> {
         let changes = self.changes_of(user);
         let before = self.namings.get(&(user, key.clone()));
@@ -226,7 +244,7 @@ impl Checks {
             return Err(format!("{key} is named for the {}th time", before.len() + 1));
         }
         let peace = today.signed_duration_since(last.on).num_days() < PEACE_DAYS;
-        let last_good_day = last.on < due.job.window.ideal_to && today >= due.job.window.ideal_to;
+        let last_good_day = last_call.is_some_and(|good_until| last.on < good_until);
         if peace && !last_good_day {
             return Err(format!("{key} was named on {} and again on {today}", last.on));
         }
@@ -289,7 +307,8 @@ impl Checks {
         let settings = facts.settings();
         let hour = facts.member.reminder_time.on(today, settings.zone.is);
         let since = self.changes.get(&user).and_then(|(_, at)| *at);
-        if !facts.member.reachable || since.is_some_and(|since| since >= hour) {
+        let quiet = !facts.member.habits.allow(today);
+        if quiet || !facts.member.reachable || since.is_some_and(|since| since >= hour) {
             return Ok(());
         }
         if let Some(&(on, jobs, came)) = self.mornings.get(&user).filter(|(on, ..)| *on >= today) {
@@ -303,6 +322,10 @@ impl Checks {
         self.days_audited += 1;
         for (due, _) in speakable(knowledge, facts) {
             let key = due.job.key;
+            // What was spoken of early is spoken of at the latest when it is good.
+            if due.job.window.ideal_from > today {
+                continue;
+            }
             let unmarked = facts.known().mark(&key).and_then(|mark| mark.mark).is_none();
             self.jobs_audited += 1;
             if unmarked && !self.namings.contains_key(&(user, key.clone())) {

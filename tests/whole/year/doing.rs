@@ -71,7 +71,7 @@ impl World {
 
     pub(super) fn text(&mut self, text: String) -> What {
         let message = self.chance.random_range(1_000_000..2_000_000);
-        What::Text { text, message, addressed: true }
+        What::Text { text, message, addressed: true, replies_to: None }
     }
 
     pub(super) fn says(&mut self, user: i64, words: String) {

@@ -40,7 +40,11 @@ impl Letter {
             });
             with_data.collect()
         };
-        Shown { text: self.text.clone(), buttons: self.buttons.iter().map(row).collect() }
+        Shown {
+            text: self.text.clone(),
+            buttons: self.buttons.iter().map(row).collect(),
+            asked_by: None,
+        }
     }
 }
 

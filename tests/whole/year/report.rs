@@ -3,6 +3,8 @@
 use std::collections::BTreeMap;
 use std::fmt;
 
+/// What is to be simulated.
+#[derive(Debug, Clone, Copy)]
 pub struct Plan {
     pub seed: u64,
     pub members: usize,
