@@ -168,15 +168,20 @@ async fn a_question_is_taken_in_while_mornings_are_made() {
     let question = incoming(42, -600, Role::Member, what);
     let update = Update { key: UpdateKey { bot: 1, update: 99 }, incoming: Some(question) };
     let ask = async {
-        // The tick has begun by now, since both are gone through in turn.
-        tokio::task::yield_now().await;
-        app.take_in(&[update], seven).await.expect("it is taken in");
         let look = look(&rush.url).await;
-        let made: i64 = sqlx::query_scalar("SELECT COUNT(*) FROM outgoing WHERE priority = 2")
-            .fetch_one(&look)
-            .await
-            .expect("a number");
-        made
+        let made = async || -> i64 {
+            sqlx::query_scalar("SELECT COUNT(*) FROM outgoing WHERE priority = 2")
+                .fetch_one(&look)
+                .await
+                .expect("a number")
+        };
+        let mut before = made().await;
+        while before == 0 {
+            tokio::task::yield_now().await;
+            before = made().await;
+        }
+        app.take_in(&[update], seven).await.expect("it is taken in");
+        made().await - before
     };
     let (due, made) = tokio::join!(app.tick(seven), ask);
     assert_eq!(due.expect("a tick"), 1500);
