@@ -13,9 +13,9 @@ use super::needs::{Command, needs};
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
-    inline_talk, job_talk, latitude_talk, list_show, list_talk, list_words, manners, own_data_talk,
-    place_talk, question_talk, read_on, settings_talk, sowing_list, sowing_talk, subscribe_talk,
-    tray_talk, undo_talk, variety_talk, which_club_talk, whose,
+    inline_talk, job_talk, latitude_talk, list_show, list_talk, manners, own_data_talk, place_talk,
+    question_talk, read_on, settings_talk, sowing_list, sowing_talk, subscribe_talk, tray_talk,
+    undo_talk, variety_talk, which_club_talk, whose,
 };
 
 /// Decides what `incoming` leads to. Pure: the same facts give the same outcome.

@@ -15,7 +15,7 @@ use super::understand::DayAhead;
 const LONGEST_HOLIDAY: u64 = 366;
 
 /// How many jobs that a holiday would cost are named.
-const MOST_BEFORE: usize = 5;
+const MOST_BEFORE: usize = 12;
 
 /// `/quiet` with or without days of the week.
 pub(super) fn quiet(desk: &mut Desk<'_>, rest: &str) {

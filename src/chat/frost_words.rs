@@ -63,6 +63,10 @@ pub fn read_frost(text: &str, phrases: &Phrases) -> FrostReading {
     let line = WordLine { words: &words, calendar: &phrases.calendar };
     match days.as_slice() {
         [] if matches_anywhere(&phrases.frost.free, &line, 0..words.len()) => FrostReading::Free,
+        // "none 10-05": no last frost, and then the first.
+        [(date, day)] if date.from == 1 && matches_anywhere(&phrases.frost.free, &line, 0..1) => {
+            FrostReading::OnlyFirst(*day)
+        }
         [(date, day)] => match season_beside(&line, phrases, 0..date.from)
             .or_else(|| season_beside(&line, phrases, date.to..words.len()))
         {
@@ -246,7 +250,7 @@ mod tests {
         for text in ["May 15", "05-15", "last frost is may 15", "15 may last frost"] {
             assert_eq!(read_frost(text, english()), FrostReading::OnlyLast(day("05-15")), "{text}");
         }
-        for text in ["first frost Oct 5", "oct 5 first frost", "autumn: 10-05"] {
+        for text in ["first frost Oct 5", "oct 5 first frost", "autumn: 10-05", "none 10-05"] {
             assert_eq!(
                 read_frost(text, english()),
                 FrostReading::OnlyFirst(day("10-05")),

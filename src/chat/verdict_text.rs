@@ -24,6 +24,14 @@ pub(super) struct Telling<'a> {
 impl Telling<'_> {
     /// The whole answer: one paragraph each for verdict and reason, the next step, and cautions.
     pub(super) fn whole(&self) -> String {
+        if let Some(until) = self.held_until() {
+            let date = args().text("date", self.date(until));
+            let what = self.speech.step_phrase(self.assessment.step, self.crop);
+            let wait = self.args().text("what", what).text("next", self.date(until));
+            let voice = &self.speech.voice;
+            return [voice.say("verdict-too-early", &wait), voice.say("now-held", &date)]
+                .join("\n");
+        }
         let mut lines = vec![sentence(&self.head())];
         lines.extend(self.why());
         lines.extend(cover_line(self.crop, self.garden, self.assessment, self.speech));
@@ -35,12 +43,24 @@ impl Telling<'_> {
         lines.join("\n")
     }
 
+    /// The end of the cold spell, where it keeps from doing on the day what could be done else.
+    fn held_until(&self) -> Option<NaiveDate> {
+        let waits = matches!(self.assessment.step, Step::HardenOff | Step::PlantOut)
+            && self.label() != Label::Overwintering;
+        let could = self.assessment.verdict().is_some_and(Verdict::workable);
+        let hold = self.garden.hold.filter(|_| waits && could)?;
+        hold.holds_on(self.assessment.on).then(|| hold.until())
+    }
+
     /// The answer in one line, for a question about several crops.
     pub(super) fn short(&self) -> String {
         let voice = &self.speech.voice;
         let what = sentence(&self.speech.step_phrase(self.assessment.step, self.crop));
         let date = |date: Option<NaiveDate>| date.map_or_else(String::new, |d| self.date(d));
         let args = self.args().text("what", &what).text("next", date(self.assessment.next_date));
+        if let Some(until) = self.held_until() {
+            return voice.say("short-too-early", &args.text("next", self.date(until)));
+        }
         match self.assessment.verdict {
             Ok(Verdict::TooEarly) => voice.say("short-too-early", &args),
             Ok(Verdict::Early) => voice.say("short-early", &args),
@@ -121,7 +141,7 @@ impl Telling<'_> {
             (Step::SowOutdoors, _) => self.why_soil(verdict),
             (Step::PlantOut, _) => self.why_cold(verdict),
             (Step::HardenOff, _) => {
-                let nights = self.speech.voice.temperature(self.crop.coldest_night_c().max(7));
+                let nights = self.speech.voice.temperature(self.crop.hardening_night_c());
                 Some(self.speech.voice.say("why-harden-off", &self.args().text("nights", &nights)))
             }
             (Step::PotUp, _) => Some(self.speech.plain("why-pot-up")),

@@ -145,8 +145,8 @@ pub fn coming_jobs<'c>(
     coming
 }
 
-/// The open jobs that a holiday would cost: their last good day lies before `until`, and nobody
-/// is pressed to set out tender plants.
+/// The open jobs that a holiday would cost: their last good day, or the last on which they are
+/// worth it, lies before `until`, and nobody is pressed to set out tender plants.
 #[must_use]
 pub fn jobs_before<'c>(
     crops: impl IntoIterator<Item = &'c Crop>,
@@ -157,7 +157,10 @@ pub fn jobs_before<'c>(
 ) -> Vec<DueJob> {
     let mut ending: Vec<DueJob> = jobs_of(crops, known, garden, date)
         .filter(|(crop, job)| !never_pressed(crop, job) && !named_once(job))
-        .filter(|(_, job)| job.window.ideal_to < until && job.window.to >= date)
+        .filter(|(_, job)| {
+            let ends = |last: NaiveDate| date <= last && last < until;
+            ends(job.window.ideal_to) || ends(job.window.to)
+        })
         .map(|(_, job)| DueJob { job, last_chance: true })
         .collect();
     ending.sort_by_cached_key(|due| (due.job.window.ideal_to, due.job.key.clone()));

@@ -43,17 +43,21 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
         _ => what,
     };
     let what = match window.label {
-        // Counted back from a frost, an autumn sowing has three good weeks at most; a longer one is
-        // bounded by heat and rain, and is not for autumn alone.
-        Label::Autumn if good_days <= 21 => voice.say("job-for-autumn", &args().text("what", what)),
+        // Counted back from a frost, an autumn sowing has some good weeks; one with more than two
+        // months is bounded by heat and rain, and is not for autumn alone.
+        Label::Autumn if good_days <= 60 => voice.say("job-for-autumn", &args().text("what", what)),
         Label::Spring | Label::Autumn | Label::Overwintering => what,
+    };
+    let nights_c = match due.job.key.step {
+        Step::HardenOff => crop.hardening_night_c(),
+        _ => crop.coldest_night_c(),
     };
     let args = args()
         .text("from", voice.date(window.ideal_from))
         .text("what", &what)
         .text("until", voice.date(window.ideal_to))
         .text("last", voice.date(window.to))
-        .text("nights", voice.temperature(crop.coldest_night_c()));
+        .text("nights", voice.temperature(nights_c));
     let line = match due.job.key.step {
         Step::Check if date < window.ideal_to => voice.say("job-check", &args),
         Step::Check => voice.say("job-check-resow", &args),

@@ -121,7 +121,6 @@ async fn a_holiday_is_quiet_and_what_was_missed_comes_after_it() {
     insta::assert_snapshot!(fern.asks("/holiday until 27 April").await.text, @"
     Have a good time! No messages before April 27. What you miss and is still worth doing then is in the first one.
     These end before that, so do them before you go:
-    • Sow tomatoes indoors: late, but worth it until May 9.
     • Sow basil indoors: the last good day is April 24.
     ");
     let came = mornings(&world, &fern, 4, [16, 28]).await;
@@ -194,7 +193,7 @@ async fn a_morning_lists_what_is_coming_and_says_first_what_cannot_wait() {
     1. Sow kale indoors: late, but worth it until June 13.
     2. Sow tomatoes indoors: today is the last good day.
     3. Sow basil indoors: good until April 24.
-    4. Harden off kale: over 7 to 14 days, while nights stay above 27 °F.
+    4. Harden off kale: over 7 to 14 days, while nights stay above 45 °F.
     ");
     // A week before cucumbers are sown indoors it is not their week yet.
     let moss = grower(&world, "Moss", "basil, cucumber, zinnia").await;

@@ -164,3 +164,22 @@ async fn the_coordinator_holds_for_the_club() {
     • Club: Hillside Growers
     ");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_question_about_what_waits_is_answered_by_the_cold_spell() {
+    let world = World::start("2026-04-22T12:00:00Z").await;
+    let fern = world.member("Fern").await;
+    fern.asks("/frost 05-15 10-05").await;
+    let question = "can I set out onions?";
+    assert!(fern.asks(question).await.text.starts_with("Go ahead"));
+    fern.asks("/hold 7 days").await;
+    insta::assert_snapshot!(fern.asks(question).await.text, @"
+    Not yet. Wait until April 29 to set out onions.
+    Hardening off and setting out wait until April 29.
+    Which onions form bulbs depends on the length of your days. How far north are you? Like this: /latitude 47
+    ");
+    // What is sown indoors waits for nothing, and after the cold spell nothing does.
+    assert!(fern.asks("can I sow basil indoors?").await.text.starts_with("Go ahead"));
+    let after = fern.asks("can I set out onions on April 30?").await.text;
+    assert!(after.starts_with("Go ahead"), "{after}");
+}
