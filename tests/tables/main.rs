@@ -9,6 +9,7 @@
 
 mod agreed;
 mod csv;
+mod french;
 mod listed;
 mod ordered;
 mod published;

@@ -1,0 +1,571 @@
+# What the bot says, in French: the verdict first, the reason in numbers, then the next step.
+#
+# The bot says "tu". $crops is a crop's name with its article ("les concombres", "le basilic",
+# "l'ail"), so no "de" or "à" stands before it, and no verb or adjective has to agree with it. $what,
+# $step and $then are infinitives ("semer les concombres à l'intérieur"); none that can stand after
+# "de" begins with a vowel. Dates come without an article ("22 avril", "1er mai"), ranges of dates
+# with their prepositions ("du 17 au 24 avril"). A narrow no-break space (U+202F) stands before
+# : ; ? ! and inside « », and apostrophes are curved; a test holds the file to that.
+
+## Dates
+
+# A span of days that crosses a month: $from and $to are dates, "17 avril" and "1er mai".
+date-range = du { $from } au { $to }
+
+# The number of a month's first day within a date: $day is "1".
+first-day = { $day }er
+
+# The days of a span within one month: $from and $to are day numbers, the month follows.
+day-range = du { $from } au { $to }
+
+## Lengths of time
+
+# $n is a whole number.
+days = { $n ->
+    [one] { $n } jour
+   *[other] { $n } jours
+}
+
+# $n is a whole number or a number and a half: "3", "3½".
+weeks = { $n ->
+    [one] { $n } semaine
+   *[other] { $n } semaines
+}
+
+# $from and $to are whole numbers.
+days-range = { $to ->
+    [one] { $from } à { $to } jour
+   *[other] { $from } à { $to } jours
+}
+
+# $from and $to are whole numbers or numbers and a half.
+weeks-range = { $to ->
+    [one] { $from } à { $to } semaine
+   *[other] { $from } à { $to } semaines
+}
+
+## Temperatures and lengths
+
+# Two numbers, $low and $high, that stand before a unit.
+number-range = { $low } à { $high }
+
+# The same where a minus sign would meet the dash.
+number-range-signed = { $low } à { $high }
+
+# $n is a number, or a range as above. {"\u00a0"} is a space at which no line breaks.
+celsius = { $n }{ "\u00a0" }°C
+fahrenheit = { $n }{ "\u00a0" }°F
+millimetres = { $n }{ "\u00a0" }mm
+centimetres = { $n }{ "\u00a0" }cm
+
+# Inches, with the symbol that Québec uses: it is the same for one and for many.
+inch = { $n }{ "\u00a0" }po
+inches = { $n }{ "\u00a0" }po
+
+## When
+
+when-now = aujourd’hui
+when-on = le { $date }
+
+## Steps, as they stand in a sentence
+
+step-sow-indoors = semer { $crops } à l’intérieur
+step-sow-outdoors = semer { $crops } en pleine terre
+step-soak = faire tremper les graines pour { $crops }
+step-nick = entailler les graines pour { $crops }
+step-chill = garder les graines au froid et humides pour { $crops }
+step-chit = faire germer { $crops } à la lumière
+step-root-slips = mettre un tubercule à germer pour { $crops }
+step-check = vérifier la levée pour { $crops }
+step-harvest = commencer à récolter { $crops }
+step-first-bloom = voir fleurir { $crops }
+step-pot-up = rempoter { $crops }
+step-harden-off = endurcir { $crops }
+step-plant-out = planter { $crops } au jardin
+step-plant = planter { $crops }
+
+## Verdicts
+
+verdict-too-early = Pas encore. Attends le { $next } pour { $what }.
+verdict-early = C’est un peu tôt pour { $what }, mais ça peut marcher.
+verdict-on-time = Vas-y : tu peux { $what } { $when }.
+verdict-on-time-when-nights-allow = Vas-y : tu peux { $what } { $when }, si les nuits de la semaine restent au-dessus de { $nights }.
+verdict-late = C’est tard, mais ça vaut encore la peine : tu peux { $what } { $when }.
+verdict-too-late = Il est trop tard pour { $what } cette saison.
+verdict-too-late-for-spring = Il est trop tard pour { $what } pour la culture de printemps.
+verdict-season-too-short = Ta saison est trop courte pour { $crops } sans un coup de pouce.
+
+reason-no-frost-here = Pour { $crops }, ce ne sont pas les dates de gel qui décident : ton jardin n’a pas de gel.
+reason-not-from-seed = Pour { $crops }, on ne part pas de graines.
+reason-never-sown-indoors = Non, ne sème pas { $crops } à l’intérieur.
+reason-never-sown-outdoors = Non, ne sème pas { $crops } directement en pleine terre ici : il faut un départ à l’intérieur.
+reason-never-potted-up = Pas besoin de rempoter { $crops } : la première alvéole suffit jusqu’à la plantation au jardin.
+reason-never-set-out = Rien à planter au jardin : sème { $crops } directement en place.
+
+## One line for each of many crops
+
+short-too-early = { $what } : pas encore, à partir du { $next }.
+short-early = { $what } : tôt, mais ça peut marcher ; mieux à partir du { $next }.
+short-on-time = { $what } : vas-y, c’est bon jusqu’au { $until }.
+short-late = { $what } : tard, mais ça vaut la peine jusqu’au { $next }.
+short-too-late = { $what } : trop tard maintenant ; prochain bon jour le { $next }.
+short-too-late-for-good = { $what } : trop tard, et ta saison est trop courte pour un autre essai.
+or-else = Autre choix. { $line }
+
+## Why
+
+why-too-old = Si tu sèmes { $when }, les plants auront { $age } le { $setout }, quand ils pourront sortir. { $most }, c’est le plus qu’ils supportent.
+why-age = Si tu sèmes { $when }, les plants auront { $age } quand ils pourront sortir, vers le { $setout } ; l’idéal est de { $best }.
+why-cold-soil = La terre est sans doute encore trop froide : elle doit rester à { $minimum } ou plus, et l’idéal est de { $best }.
+why-cold-soil-and-frost = La terre est sans doute trop froide (elle doit rester à { $minimum } ou plus ; l’idéal est de { $best }), et un gel tuerait ce qui lève.
+why-soil-check = Vérifie que la terre reste à { $minimum } ou plus ; l’idéal est de { $best }.
+why-summer-sowing = Le semis se fait au début de l’été, et la floraison vient l’année suivante.
+why-autumn-planting = La plantation se fait en automne, vers le premier gel, pour l’année suivante.
+why-autumn-count = Ce semis est pour l’automne : il se compte à rebours depuis ton premier gel.
+why-cold-nights = Les nuits sont encore trop froides : les plants endurcis supportent { $nights }, et meurent vers { $kills }.
+why-bears-cold = Les plants endurcis supportent des nuits jusqu’à { $nights }.
+why-harden-off = Prends 7 à 14 jours : un peu plus de temps dehors chaque jour, avec des nuits qui ne descendent pas sous { $nights }.
+why-pot-up = Les jeunes plants se déplacent le mieux quand leurs premières vraies feuilles sont ouvertes.
+why-late = Meilleurs jours : jusqu’au { $ended }.
+why-too-late-harvest = Si tu commences { $when }, la première récolte viendra vers le { $ready }, et la saison finit vers le { $end }.
+why-too-late-bloom = Si tu commences { $when }, les premières fleurs viendront vers le { $ready }, et la saison finit vers le { $end }.
+why-heat = Dernier jour utile : le { $ended } ; ensuite, la chaleur de l’été arriverait avant la récolte.
+why-window-closed = Dernier jour utile : le { $ended }.
+why-season-too-short = Entre tes gels, il y a { $days } jours ; après un départ complet, il en faut encore environ { $needs } jusqu’à la première récolte.
+why-no-frost = Là où il ne gèle pas, la chaleur et les mois humides décident ; le service agricole de ta région a des dates de plantation pour ton coin.
+cost-continuing = Compte environ { $behind } de récolte en moins.
+cost-bloom = Compte environ { $behind } de floraison en moins.
+cost-once = La récolte devrait être prête vers le { $ready } ; la saison finit vers le { $end }.
+counted-average = Ton dernier gel tombe en moyenne vers le { $frost }.
+counted-average-at-risk = Ton dernier gel tombe en moyenne vers le { $frost } ; environ un printemps sur dix, il gèle encore après le { $risk }.
+counted-trusted = La date à laquelle tu te fies est le { $frost }.
+counted-first-frost = Ton premier gel tombe vers le { $frost }.
+
+## What to do next
+
+next-best-days = Meilleurs jours : { $days }.
+next-good-until = C’est bon jusqu’au { $until }, et ça vaut la peine jusqu’au { $last }.
+next-good-until-only = C’est bon jusqu’au { $until }.
+next-last-day = Dernier jour utile : le { $last }.
+next-both = Pour assurer : sèmes-en une partie maintenant, et le reste en pleine terre à partir du { $from }.
+care-pot-up = Si tu commences maintenant, rempote les plants une fois et donne-leur beaucoup de lumière. Sinon, attends le { $next }.
+care-own-cell = Mieux vaut attendre le { $next } : ces plants n’aiment pas être déplacés. Si tu commences maintenant, donne à chacun un grand godet et beaucoup de lumière.
+care-light = Si tu commences maintenant, donne aux plants beaucoup de lumière et garde-les au frais. Sinon, attends le { $next }.
+care-cover = Seulement sous un voile ou une cloche, et avec des plants endurcis. Sans protection, attends le { $next }.
+care-cover-planting = Seulement sous un voile ou un paillis à remettre les nuits froides. Sans cela, attends le { $next }.
+care-cover-sowing = Seulement sous abri, ou là où la terre est déjà assez chaude. Sinon, attends le { $next }.
+care-harden-off = Seulement si un voile ou une cloche attend les plants dehors. Sinon, attends le { $next }.
+how-short = À { $depth } de profondeur, dans une terre à { $warmth } ; levée en { $days }.
+how-short-surface = En surface, sur une terre à { $warmth } ; levée en { $days }.
+how-short-spacing = Laisse { $apart } entre les plants.
+other-now = Tu peux plutôt { $what } : c’est possible maintenant, jusqu’au { $until }.
+other-from = Tu pourras plutôt { $what } à partir du { $from }.
+instead-sow-outdoors = À la place, sème directement en pleine terre : ça vaut la peine jusqu’au { $until }.
+instead-buy-plants = À la place, achète de jeunes plants : la plantation vaut la peine jusqu’au { $until }.
+instead-autumn = Le semis d’automne s’ouvre le { $next }.
+instead-next-season = Les bons jours de la prochaine saison commencent le { $next }.
+instead-faster-variety = Ce qui peut aider : une variété plus rapide, de grands plants achetés, ou un tunnel.
+
+## When
+
+when-head = { $crops } :
+when-head-last-frost = { $crops }, d’après ton dernier gel moyen, vers le { $frost } :
+when-head-first-frost = { $crops }, d’après ton premier gel, vers le { $frost } :
+when-line = • { $what } : { $days }
+when-line-late = • { $what } : { $days } ; ça vaut la peine jusqu’au { $last }
+when-line-autumn = • { $what } pour l’automne : { $days } ; ça vaut la peine jusqu’au { $last }
+
+## How
+
+how-head = { $crops } :
+how-from-tubers = • pars de tubercules de semence
+how-from-cloves = • pars de gousses, la pointe en haut
+how-from-slips = • pars de boutures racinées
+how-from-crowns = • pars de griffes
+how-from-sets = • pars de bulbilles
+how-soak = • fais tremper les graines pendant { $lead } avant le semis
+how-nick = • entaille la peau des graines avant le semis ; attention aux doigts
+how-chill = • garde les graines au froid et humides pendant { $lead } avant le semis
+how-chit = • fais germer les tubercules à la lumière pendant { $lead } avant la plantation
+how-root-slips = • mets le tubercule à germer { $lead } avant la plantation
+how-depth = • sème à { $depth } de profondeur
+how-planting-depth = • plante à { $depth } de profondeur
+how-surface = • presse les graines sur la surface, sans les couvrir
+how-light = • il faut de la lumière pour lever
+how-dark = • il faut de l’obscurité pour lever
+how-warmth = • dans une terre à { $best } de préférence, { $minimum } au moins
+how-days = • levée en { $days }
+how-cell = • à l’intérieur : { $seeds ->
+    [one] une graine
+   *[other] { $seeds } graines
+} par alvéole de { $cell } ; sortie à l’âge de { $age }
+how-next-pot = • au rempotage, un pot de { $pot }
+how-spacing = • { $apart } entre les plants, { $rows } entre les rangs
+
+## Will it ripen
+
+ripens-yes = Oui, il y a le temps pour { $crops }. Première récolte : { $ready }.
+ripens-tight = C’est juste pour { $crops } : ça passera peut-être.
+ripens-no = Non, le temps manque pour { $crops } cette saison.
+blooms-yes = Oui, il y a le temps pour { $crops }. Premières fleurs : { $ready }.
+blooms-tight = C’est juste pour { $crops } : les fleurs viendront peut-être à temps.
+blooms-no = Non, le temps manque pour voir fleurir { $crops } cette saison.
+ripens-why = Pour cela, il faut { $what } le { $on }. La saison finit vers le { $end } : { $spare ->
+    [one] { $spare } jour de marge
+   *[other] { $spare } jours de marge
+}, en comptant large.
+ripens-why-short = Début de la récolte ou des fleurs, s’il s’agit de { $what } le { $on } : { $ready }. La saison finit vers le { $end }.
+ripens-what-helps = Ce qui aide : une variété plus rapide, des plants achetés, ou une protection en automne.
+ripens-no-frost = Aucun gel ne termine ta saison, il y a donc tout le temps pour { $crops } ; la chaleur et les mois humides décident à la place.
+ripens-next-year = { $crops } : la récolte ou la floraison vient l’année après le semis, donc aucun gel ne presse cette année.
+
+## What now
+
+now-head = Ce que tu peux commencer aujourd’hui, le { $date } :
+now-head-on = Ce que tu peux commencer le { $date } :
+now-nothing = Rien à commencer le { $date } parmi tes { $kind }. Profite du jardin.
+now-no-frost = Ton jardin n’a pas de gel, les dates de gel ne disent donc pas quoi commencer maintenant. La chaleur et les mois humides décident ; le service agricole de ta région a des dates de plantation pour ton coin.
+now-until = { $crop } ({ $date })
+now-from = { $crop } (mieux à partir du { $date })
+now-more = {" "}et { $count } de plus
+group-late = tard, { $how }, ça vaut la peine jusqu’à la date donnée :
+group-on-time = { $how }, c’est bon jusqu’à la date donnée :
+group-early = tôt mais possible avec du soin, { $how } :
+group-sow-indoors = semer à l’intérieur
+group-sow-outdoors = semer en pleine terre
+group-plant-out = planter au jardin
+group-harden-off = endurcir
+group-pot-up = rempoter
+kind-crops = cultures
+kind-vegetables = légumes
+kind-herbs = herbes aromatiques
+kind-flowers = fleurs
+
+## Cautions
+
+caution-poisonous-plant = Attention : la plante et les graines sont toxiques. Tiens-les loin des enfants et des animaux.
+caution-raw-beans = Attention : ces haricots sont toxiques crus ; fais-les bien cuire avant d’en manger.
+caution-broad-bean-favism = Attention : les personnes atteintes de favisme (déficit en G6PD) ne doivent pas en manger ; demande à un médecin.
+caution-bitter-squash = Attention : ne mange jamais un fruit de cette famille s’il a un goût amer ; recrache-le et jette-le.
+caution-green-potatoes = Attention : ne mange pas de pommes de terre vertes ou germées, et tiens les baies et les feuilles loin des enfants.
+caution-skin-irritant = Attention : la sève peut brûler la peau au soleil ; mets des gants et des manches longues.
+caution-treated-seed = Attention : les graines peuvent être traitées. Lis le sachet, mets des gants, et tiens-les loin des enfants et des animaux.
+caution-heat-and-water = Attention : garde au sec les lampes, chauffages, tapis chauffants et leurs prises, ne les modifie pas, et suis les règles électriques de ton pays.
+caution-dusty-compost = Attention : humidifie le terreau poussiéreux avant d’y toucher, ne respire pas la poussière et lave-toi les mains.
+
+## Words and names
+
+which-crop = « { $word } » peut désigner { $crops }. Que veux-tu dire ?
+which-or-outside = « { $word } » peut désigner deux plantes. Tu veux dire { $outside } ? Pour cela je n’ai pas de dates ; ce qui suit est pour l’autre.
+which-or-outside-ask = « { $word } » : tu veux dire { $crop } ? Je n’ai pas de dates pour { $outside }.
+unknown-crop = Je ne connais pas « { $written } ». Essaie le nom de tous les jours, comme « tomate ».
+unknown-crop-near = Je ne connais pas « { $written } ». Tu veux dire { $near } ?
+not-understood = Je n’ai pas compris. Demande-moi par exemple « je peux semer les concombres maintenant ? » ou « quand planter les tomates au jardin ? »
+
+## Mornings
+
+morning-greeting = Bonjour ! Au programme ce { $date } :
+morning-check-forecast = Avant de sortir un plant frileux, regarde les nuits de la semaine, et endurcis-le d’abord.
+morning-more = { $count ->
+    [one] Encore une tâche t’attend
+   *[other] Encore { $count } tâches t’attendent
+} : /now
+job-good-until = { $what } : c’est bon jusqu’au { $until }.
+job-last-good-day = { $what } : aujourd’hui est le dernier bon jour.
+job-late = { $what } : tard, mais ça vaut la peine jusqu’au { $last }.
+job-early = { $what } : tôt mais possible avec du soin, mieux à partir du { $from }.
+job-for-autumn = { $what } pour l’automne
+job-of-sowing = { $what } (semis du { $date })
+job-check = { $what } : ça devrait pointer maintenant.
+job-check-resow = { $what } : si rien ne pointe, sème de nouveau.
+job-harvest = { $what } : c’est à peu près maintenant.
+job-worth-until = { $what } : ça vaut la peine jusqu’au { $last }.
+job-before = À faire avant de { $then }.
+job-hedge = Une seconde chance à côté du semis à l’intérieur, si tu veux.
+job-repeat = Si tu en veux encore : le dernier semis est du { $last }.
+job-repeat-heat = Si tu en veux encore : le dernier semis est du { $last }, et la chaleur arrête vite chaque semis.
+job-on-surface = Presse les graines sur la surface, sans les couvrir.
+job-harden-off = { $what } : sur 7 à 14 jours, tant que les nuits restent au-dessus de { $nights }.
+job-when-nights-allow = { $what } quand les nuits de la semaine restent au-dessus de { $nights }.
+button-done = { $number } fait
+button-up = { $number } a levé
+button-not-up = { $number } rien n’a levé
+button-up-undo = { $number } a levé · annuler
+button-not-up-undo = { $number } n’a pas levé · annuler
+button-later = plus tard
+button-skip = laisser
+button-done-undo = { $number } fait · annuler
+button-skipped-undo = { $number } laissé · annuler
+button-later-undo = { $number } plus tard · annuler
+notice-done = Noté comme fait le { $date }.
+notice-came-up = Noté : levé le { $date }.
+notice-not-up = Noté : rien n’a levé.
+notice-later = Je t’en reparle le { $date }.
+notice-skip = Je n’en parle plus cette saison.
+notice-undone = Annulé.
+notice-job-gone = Cette tâche n’est plus dans ton plan, rien n’a donc changé. /now montre ce qui y est.
+notice-old-button = Ce bouton vient d’un vieux message et je ne sais plus le lire. Rien n’a changé. /help montre ce que je sais faire.
+notice-private-only = Fais cela dans notre conversation privée, s’il te plaît.
+
+## Meeting people
+
+start-private = Bonjour { $name } ! Je te dis quoi semer, endurcir et planter au jardin, et quand.
+    Dis-moi ce que tu cultives (/grow tomate, basilic) et je t’écris les matins où il y a quelque chose à faire.
+start-joined = Te voilà avec { $club }.
+start-token-unknown = Cette invitation n’est plus valable ; appuie de nouveau sur le bouton dans le groupe de ton club.
+start-need-frost = D’abord, quand gèle-t-il chez toi ? Envoie le dernier gel de printemps et le premier gel d’automne, en moyenne, comme ceci : /frost 15 mai 5 octobre
+start-has-frost = Je compte ainsi : { $frost }. /frost change cela pour ton jardin.
+start-need-zone = Quel est ton fuseau horaire ? Envoie une ville, comme ceci : /zone Paris. D’ici là, je compte en UTC.
+group-greeting = Bonjour ! J’aide à semer et à planter au bon moment. Demande-moi par commande, par exemple /ask je peux semer les concombres maintenant ?, ou réponds à un de mes messages.
+    Pour les rappels du matin, ouvre une conversation privée avec moi : je n’ai pas le droit d’écrire en premier.
+    Un administrateur peut régler les dates de gel et le fuseau horaire du club avec /club.
+button-open-private = Recevoir mes rappels
+help-short = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? », et je te préviens les matins où il y a quelque chose à faire.
+help-private = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? »
+
+    /grow tomate, basilic – mets des cultures sur ta liste ; je te les rappelle
+    /drop basilic – enlèves-en une
+    /mycrops – ta liste
+    /now – ce que tu peux faire aujourd’hui
+    /sown basilic 12 le 3 avril – dis-moi ce que tu as semé, et je suis ses propres dates
+    /sowings – tes semis et la suite
+    /undo – annule le dernier changement
+    /frost 15 mai 5 octobre – ton dernier et ton premier gel
+    /zone Paris – ton fuseau horaire
+    /hour 7:00 – l’heure de ton rappel
+    /settings – tout d’un coup d’œil
+
+    Pour arrêter les rappels, retire tes cultures avec /drop tout.
+help-group = Demande avec /ask, par exemple « /ask je peux semer les concombres maintenant ? », ou réponds à un de mes messages. /now montre ce que tu peux commencer, /club est pour les administrateurs. Les rappels viennent en privé.
+
+## Frost
+
+frost-words = dernier gel vers le { $last }, premier gel vers le { $first }
+frost-words-trusted = dernier gel au plus tard le { $last } et premier gel au plus tôt le { $first }, des dates auxquelles tu te fies
+frost-words-last-only = dernier gel vers le { $last }, pas de gel en automne
+frost-words-free = pas de gel
+frost-set = C’est noté pour ton jardin : { $frost }. Cela fait une saison de { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}.
+frost-set-no-end = C’est noté pour ton jardin : { $frost }.
+frost-set-spans = Elle passe par le Nouvel An, comme dans l’hémisphère Sud.
+frost-which-basis = Ce sont des moyennes (une année sur deux est pire) ? Ou des dates auxquelles tu te fies (environ une année sur dix est pire) ?
+frost-set-free = C’est noté : ton jardin n’a pas de gel. Quels mois y sont trop chauds, et lesquels humides ? Par exemple : chaud de juin à septembre, humide de juin à octobre.
+frost-hot-and-wet = C’est noté : { $months }. Je le garde pour planifier selon la chaleur et la pluie ; d’ici là, le service agricole de ta région a des dates de plantation pour ton coin.
+frost-unset = Tes propres dates de gel sont effacées ; celles du club valent, s’il en a.
+frost-show = Ton jardin : { $frost }.
+frost-show-club = Les dates de ton club valent pour toi : { $frost }.
+frost-show-none = Je ne connais pas encore tes dates de gel.
+frost-how-to = Envoie le dernier gel de printemps et le premier gel d’automne, jour et mois, comme ceci : /frost 15 mai 5 octobre. S’il ne gèle jamais : /frost jamais
+frost-only-last = J’ai le { $last } comme dernier gel de printemps. Quand vient le premier gel d’automne ? Envoie les deux : /frost { $code } 10-05
+frost-not-understood = Je n’ai pas pu lire cela comme des dates de gel.
+frost-impossible = Le calendrier n’a pas de jour « { $written } ».
+frost-same-day = Les deux dates tombent le même jour ; le dernier gel de printemps et le premier gel d’automne doivent être différents.
+frost-too-short = Il n’y a que { $days } jours entre ces dates ; vérifie les deux.
+frost-only-autumn = Avant un premier gel d’automne, il faut un dernier gel de printemps ; envoie les deux.
+frost-first-needed = Pour cela, il me faut tes dates de gel. Envoie-les comme ceci : /frost 15 mai 5 octobre
+frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administrateur peut régler celles du club avec /club, et toi les tiennes avec /frost 15 mai 5 octobre
+button-average = Ce sont des moyennes
+button-trusted = Je m’y fie
+button-undo = Annuler
+button-frost = Dates de gel
+button-zone = Fuseau horaire
+button-hour = Heure du rappel
+button-language = Langue
+button-metric = °C et cm
+button-customary = °F et pouces
+
+## Crops
+
+grow-how-to = Que cultives-tu ? Envoie les noms, comme ceci : /grow tomate, basilic
+grow-added = Sur ta liste : { $crops }.
+grow-already = Déjà sur ta liste : { $crops }.
+grow-first-up = Ensuite : { $what }, à partir du { $date }.
+grow-late-up = Tu peux encore { $what } : tard, mais ça vaut la peine jusqu’au { $date }.
+grow-now-up = Tu peux { $what } maintenant, c’est bon jusqu’au { $date }.
+grow-which = « { $word } » peut désigner { $crops }. Que cultives-tu ?
+drop-how-to = Que dois-je retirer ? Envoie les noms, comme ceci : /drop basilic
+drop-done = Plus sur ta liste : { $crops }.
+drop-not-there = Pas sur ta liste : { $crops }.
+drop-nothing = Ta liste est vide, il n’y a rien à retirer.
+mycrops-empty = Ta liste est vide. Envoie ce que tu cultives, comme ceci : /grow tomate, basilic
+mycrops-head = Sur ta liste, { $count ->
+    [one] une culture
+   *[other] { $count } cultures
+} :
+mycrops-line = • { $crop } : { $what } à partir du { $date }
+mycrops-line-now = • { $crop } : { $what } maintenant, c’est bon jusqu’au { $date }
+mycrops-line-late = • { $crop } : { $what } maintenant, tard, mais ça vaut la peine jusqu’au { $date }
+mycrops-line-plain = • { $crop }
+page-of = Page { $page } sur { $pages }
+button-next-page = Suite ›
+button-previous-page = ‹ Retour
+button-add = Ajouter : { $crop }
+button-crop = { $crop }
+button-remind = Me rappeler { $crop }
+
+## Jobs of the day
+
+now-jobs-head = Le { $date }, d’après ta liste :
+now-jobs-none = Rien à faire aujourd’hui, le { $date }, pour les cultures de ta liste.
+
+## Sowings
+
+# $crops is a crop's name with its article, with its number where that is known.
+sowing-count = { $crops } ({ $count })
+sowing-indoors = { $crops }, semis intérieur du { $date }
+sowing-outdoors = { $crops }, semis en pleine terre du { $date }
+sown-noted = C’est noté : { $what }.
+sown-how-to = Qu’as-tu semé, combien et quand ? Comme ceci : /sown basilic 12 le 3 avril
+sown-which = « { $word } » peut désigner { $crops }. Renvoie-le avec le nom complet ; rien n’a changé.
+sown-impossible-day = Je ne connais pas de jour « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
+sown-stray = Je ne sais pas bien ce que veut dire « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
+sown-future = Le { $date } est encore à venir, rien n’a donc changé. Dis-le-moi quand tu auras semé.
+sown-long-ago = Le { $date }, c’était il y a plus d’un an, rien n’a donc changé.
+sown-bad-count = Je peux noter de 1 à { $most } plants par semis, rien n’a donc changé.
+sown-planted = Pas noté : { $crops }, cela se plante, et je ne garde ici que les semis.
+sown-bad-warmth = Aucune graine ne lève à cette température, rien n’a donc changé. Vérifie le nombre.
+sown-without-frost = Avec tes dates de gel (/frost 15 mai 5 octobre), je peux te dire quand sortir les plants.
+sowing-up = • Levée : { $days }. Rien le { $resow } ? Alors sème de nouveau.
+sowing-step = • { $what } : { $days }
+sowing-from = • { $what } : à partir du { $from }
+sowing-out-mild = • { $what } : à partir du { $from }, quand les nuits de la semaine restent au-dessus de { $nights }
+sowing-harvest = • Première récolte : { $days }
+sowing-bloom = • Premières fleurs : { $days }
+sowing-too-late = • La récolte ne viendrait qu’après ton premier gel : pour { $crops } de ce semis, il faut une place à l’abri.
+came-up-none-waits = Je ne connais aucun semis qui attend de lever. Dis-moi ce que tu sèmes, comme ceci : /sown basilic 12 le 3 avril
+came-up-which = Bien ! Lequel ?
+not-up-which = Dommage. Lequel ?
+came-up-noted = Bien, ça a levé : { $what }.
+not-up-noted = Dommage. C’est noté, rien n’a levé : { $what }.
+sow-again-now = Tu peux semer de nouveau maintenant.
+sow-again-until = Tu peux semer { $crops } de nouveau maintenant ; ça vaut la peine jusqu’au { $last }.
+sow-again-from = Attends pour { $crops } : le prochain bon jour pour semer de nouveau est le { $from }.
+sow-again-other-way = De cette façon il est trop tard, mais tu peux { $what } : ça vaut la peine jusqu’au { $last }.
+sow-again-too-late = Il est trop tard pour semer { $crops } de nouveau cette saison ; des plants achetés peuvent encore aller. Le prochain bon jour pour semer est le { $next }.
+button-sown-again = Semé de nouveau aujourd’hui
+notice-sown-already = Ce semis est déjà noté.
+sowings-none = Je ne connais aucun de tes semis qui pousse encore. Dis-moi ce que tu sèmes, comme ceci : /sown basilic 12 le 3 avril
+sowings-head = { $count ->
+    [one] Un semis :
+   *[other] { $count } semis :
+}
+sowings-line = { $what }. Ensuite : { $step }, à partir du { $date }
+sowings-line-now = { $what }. Maintenant : { $step }
+sowings-line-plain = { $what }
+button-give-up = { $number } abandonné
+notice-given-up = Abandonné. /undo annule cela.
+undo-nothing = Il n’y a rien à annuler.
+undo-sowing-off = Annulé et oublié : { $what }.
+undo-sowing-as = De nouveau comme avant : { $what }.
+undo-job = Annulé : ce que tu as dit de « { $what } ».
+undo-crops-off = De nouveau hors de ta liste : { $crops }.
+undo-crops-on = De nouveau sur ta liste : { $crops }.
+notice-undo-stale = Autre chose a changé depuis, rien n’a donc été annulé. /undo annule le dernier changement.
+
+## How far north
+
+latitude-how-to = À combien de degrés au nord ou au sud de l’équateur est ton jardin ? Comme ceci : /latitude 47
+latitude-bad = « { $written } » n’est pas une latitude. Envoie des degrés de 0 à 90, comme ceci : /latitude 47, ou au sud de l’équateur /latitude 33 S
+latitude-set = C’est noté : environ { $degrees } degrés nord.
+latitude-set-south = C’est noté : environ { $degrees } degrés sud.
+onion-ask-latitude = La longueur de tes jours décide quels oignons forment des bulbes. À quelle latitude es-tu ? Comme ceci : /latitude 47
+onion-long = Si loin de l’équateur, choisis des oignons de jours longs : ils forment leurs bulbes à partir de 14 heures de jour.
+onion-long-intermediate = À cette latitude, les oignons de jours longs vont bien (bulbes à partir de 14 heures de jour), et ceux de jours intermédiaires (12 à 14 heures) aussi.
+onion-intermediate = À cette latitude, choisis des oignons de jours intermédiaires : ils forment leurs bulbes avec 12 à 14 heures de jour.
+onion-intermediate-short = À cette latitude, les oignons de jours intermédiaires vont bien (bulbes à partir de 12 à 14 heures de jour), et ceux de jours courts (10 à 12 heures) aussi.
+onion-short = Si près de l’équateur, choisis des oignons de jours courts : ils forment leurs bulbes avec 10 à 12 heures de jour.
+
+## Time zone, hour, language, units
+
+zone-set = Ton fuseau horaire est { $zone } ; il y est maintenant { $time }.
+zone-how-to = Envoie une ville ou le nom d’un fuseau, comme ceci : /zone Paris
+zone-show = Ton fuseau horaire est { $zone }.
+zone-show-none = Je ne connais pas ton fuseau horaire et je compte en UTC.
+zone-near = Je ne connais pas le lieu « { $written } ». Tu veux dire l’un de ceux-ci ?
+zone-unknown = Je ne connais pas le lieu « { $written } ». Envoie une plus grande ville près de chez toi, ou le nom d’un fuseau comme Europe/Paris.
+hour-set = Les rappels viennent à { $time } ({ $zone }).
+hour-how-to = Envoie une heure, comme ceci : /hour 7:00
+hour-show = Les rappels viennent à { $time } ({ $zone }).
+hour-bad = « { $written } » n’est pas une heure. Envoie-la comme ceci : /hour 7:00
+language-how-to = Quelle langue ?
+language-set = D’accord, on continue dans cette langue : { $language }.
+language-unknown = Je ne parle pas encore « { $written } ». Les langues que je parle : { $languages }.
+language-name-en = English
+language-name-en-GB = English (UK)
+language-name-en-US = English (US)
+language-name-fr = Français
+units-set-metric = Désormais en °C et en cm.
+units-set-customary = Désormais en °F et en pouces.
+settings-head = Tes réglages
+settings-frost = • Gel : { $frost }
+settings-frost-none = • Gel : pas indiqué
+settings-frost-club = • Gel : { $frost } (de ton club)
+settings-zone = • Fuseau horaire : { $zone }
+settings-zone-club = • Fuseau horaire : { $zone } (de ton club)
+settings-zone-none = • Fuseau horaire : pas indiqué, donc UTC
+settings-hour = • Rappels à { $time }
+settings-units-metric = • Unités : °C et cm
+settings-units-customary = • Unités : °F et pouces
+settings-language = • Langue : { $language }
+settings-club = • Club : { $club }
+settings-hot-and-wet = • Mois chauds et humides : { $months }
+settings-unreachable = Les rappels viennent dans notre conversation privée ; ouvre-la une fois et envoie /start.
+
+## Club
+
+club-head = { $club }, réglages pour tous ceux qui n’ont pas les leurs
+club-only-in-group = /club fonctionne dans le groupe de ton club, où je peux voir qui sont ses administrateurs.
+club-not-administrator = Seuls les administrateurs de ce groupe peuvent changer les réglages du club. /frost règle ton propre jardin.
+club-role-unknown = Je n’ai pas pu vérifier qui sont les administrateurs. Réessaie dans une minute, s’il te plaît.
+club-frost-set = C’est noté pour le club : { $frost }. Cela fait une saison de { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}. Les membres qui ont leurs propres dates les gardent.
+club-frost-set-no-end = C’est noté pour le club : { $frost }. Les membres qui ont leurs propres dates les gardent.
+club-frost-unset = Le club n’a plus de dates de gel.
+club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et le premier gel d’automne du club, en moyenne, comme ceci : 15 mai 5 octobre
+club-zone-set = Le fuseau horaire du club est { $zone }.
+club-zone-how-to = Réponds à ce message avec une ville ou le nom d’un fuseau, comme ceci : Paris
+club-language-set = La langue du club : { $language }.
+club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr
+
+## Trouble
+
+went-wrong = Quelque chose a mal tourné de mon côté. Rien n’a changé ; essaie encore une fois, s’il te plaît.
+unknown-command = Je ne connais pas cette commande. /help montre ce que je sais faire.
+
+## Command menus (at most 256 characters each)
+
+menu-ask = Je peux semer ça maintenant ?
+menu-now = Que faire aujourd’hui ?
+menu-grow = Mettre des cultures sur ma liste
+menu-drop = Retirer une culture de ma liste
+menu-mycrops = Ma liste
+menu-sown = J’ai semé quelque chose
+menu-sowings = Mes semis
+menu-undo = Annuler le dernier changement
+menu-frost = Mes dates de gel
+menu-zone = Mon fuseau horaire
+menu-hour = L’heure de mon rappel
+menu-settings = Mes réglages
+menu-help = Ce que le bot sait faire
+menu-club = Les réglages du club
+
+## Plan
+
+plan-line = { $what } : { $days } (ça vaut la peine jusqu’au { $last }). { $why }
+plan-why-sow-indoors = Pour des plants de { $age } à leur sortie, comptés depuis le dernier gel vers le { $last_frost }.
+plan-why-pot-up = Trois à quatre semaines après le semis, quand les vraies feuilles sont ouvertes.
+plan-why-harden-off = 7 à 14 jours avant la plantation au jardin.
+plan-why-plant-out = Les plants endurcis supportent des nuits jusqu’à { $nights } ; le dernier gel tombe vers le { $last_frost }.
+plan-why-sow-outdoors = La terre doit rester à { $minimum } ou plus ; le dernier gel tombe vers le { $last_frost }.
+plan-why-autumn = Pour l’automne, compté à rebours depuis le premier gel vers le { $first_frost }.
+plan-why-overwinter = Pour l’année prochaine, autour du premier gel le { $first_frost }.
+plan-why-second-year = Semis au début de l’été, floraison l’année suivante.
+plan-why-before = Il faut { $days }, avant de { $then }.
+plan-why-hedge = Une seconde chance à côté du premier semis : si l’un échoue, l’autre donnera.
+plan-why-repeat = Un semis de plus, si tu en veux encore, après celui du { $last }.
+plan-why-repeat-heat = Un semis de plus, si tu en veux encore, après celui du { $last } : la chaleur de l’été les arrête vite.
+plan-why-sown = Compté depuis le semis du { $sown }.
