@@ -133,6 +133,10 @@ why-heat = Dernier jour utile : le { $ended } ; ensuite, la chaleur de l’�
 why-window-closed = Dernier jour utile : le { $ended }.
 why-season-too-short = Entre tes gels, il y a { $days } jours ; après un départ complet, il en faut encore environ { $needs } jusqu’à la première récolte.
 why-no-frost = Là où il ne gèle pas, la chaleur et les mois humides décident ; le service agricole de ta région a des dates de plantation pour ton coin.
+why-months = Dans ton jardin, la chaleur et la pluie décident : on commence à planter vers le { $starts }, et la chaleur revient vers le { $heat }.
+why-months-bears-heat = Ces plantes supportent la chaleur et la pluie ; les semaines les plus fraîches, jusque vers le { $coolest }, les freinent.
+why-months-too-late = Le temps de planter a pris fin le { $ended } ; ce qui commence { $when } tomberait dans la chaleur, de retour vers le { $heat }.
+why-months-short = Entre le { $starts } et la chaleur, de retour vers le { $heat }, le temps est trop court.
 cost-continuing = Compte environ { $behind } de récolte en moins.
 cost-bloom = Compte environ { $behind } de floraison en moins.
 cost-once = La récolte devrait être prête vers le { $ready } ; la saison finit vers le { $end }.
@@ -140,6 +144,41 @@ counted-average = Ton dernier gel tombe en moyenne vers le { $frost }.
 counted-average-at-risk = Ton dernier gel tombe en moyenne vers le { $frost } ; environ un printemps sur dix, il gèle encore après le { $risk }.
 counted-trusted = La date à laquelle tu te fies est le { $frost }.
 counted-first-frost = Ton premier gel tombe vers le { $frost }.
+
+## Where it grows
+
+place-windowsill = sur un rebord de fenêtre
+place-lights = sous lampes
+place-heat-mat = sur un tapis chauffant
+place-greenhouse = en serre
+cover-fleece = voile
+cover-cold-frame = châssis froid
+cover-tunnel = tunnel
+cover-sooner = Avec ton { $cover }, c’est { $weeks } plus tôt que sans.
+cover-no-sooner = Ton { $cover } ne garde pas les nuits et la terre assez chaudes pour avancer { $crops }.
+cover-later = Avec ton { $cover }, la récolte finit environ { $weeks } plus tard que sans.
+place-line-windowsill = Sur un rebord de fenêtre, les jeunes plants s’étirent : j’y laisse { $crops } { $most } au plus.
+place-line-lights = Sous lampes, pour { $crops } : garde-les tout près au-dessus des plants, et remonte-les quand ils grandissent.
+place-line-heat-mat = Ton tapis chauffant garde la terre chaude ; retire { $crops } du tapis dès la levée.
+place-line-greenhouse = En serre, aère { $crops } les jours de soleil et méfie-toi des nuits froides.
+place-show = Tes jeunes plants : { $place }. Protection dehors : { $cover }.
+place-not-said = pas indiqué
+cover-none = aucune
+place-how-to = Touche ce qui convient, ou dis-le-moi : « je sème sous lampes », « j’ai un châssis froid », « pas de protection ».
+place-noted = C’est noté.
+place-bad = Pour les jeunes plants, je connais le rebord de fenêtre, les lampes, le tapis chauffant et la serre ; dehors, le voile, le châssis froid et le tunnel. Je ne connais pas « { $written } ».
+button-place = Où ça pousse
+button-place-is = ✓ { $name }
+button-place-windowsill = Rebord de fenêtre
+button-place-lights = Lampes
+button-place-heat-mat = Tapis chauffant
+button-place-greenhouse = Serre
+button-cover-fleece = Voile
+button-cover-cold-frame = Châssis froid
+button-cover-tunnel = Tunnel
+button-cover-none = Sans protection
+settings-place = • Jeunes plants { $place }
+settings-cover = • Protection dehors : { $cover }
 
 ## What to do next
 
@@ -170,6 +209,7 @@ instead-faster-variety = Ce qui peut aider : une variété plus rapide, de gra
 
 when-head = { $crops } :
 when-head-last-frost = { $crops }, d’après ton dernier gel moyen, vers le { $frost } :
+when-head-months = { $crops }, d’après tes mois chauds et humides :
 when-head-first-frost = { $crops }, d’après ton premier gel, vers le { $frost } :
 when-line = • { $what } : { $days }
 when-line-late = • { $what } : { $days } ; ça vaut la peine jusqu’au { $last }
@@ -331,6 +371,8 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /sowings – tes semis et la suite
     /undo – annule le dernier changement
     /frost 15 mai 5 octobre – ton dernier et ton premier gel
+    /place – où grandissent tes jeunes plants
+    /hold 7 jours – attendre la fin d’un coup de froid
     /zone Paris – ton fuseau horaire
     /hour 7:00 – l’heure de ton rappel
     /settings – tout d’un coup d’œil
@@ -352,7 +394,9 @@ frost-set-no-end = C’est noté pour ton jardin : { $frost }.
 frost-set-spans = Elle passe par le Nouvel An, comme dans l’hémisphère Sud.
 frost-which-basis = Ce sont des moyennes (une année sur deux est pire) ? Ou des dates auxquelles tu te fies (environ une année sur dix est pire) ?
 frost-set-free = C’est noté : ton jardin n’a pas de gel. Quels mois y sont trop chauds, et lesquels humides ? Par exemple : chaud de juin à septembre, humide de juin à octobre.
-frost-hot-and-wet = C’est noté : { $months }. Je le garde pour planifier selon la chaleur et la pluie ; d’ici là, le service agricole de ta région a des dates de plantation pour ton coin.
+frost-hot-and-wet = C’est noté : { $months }. On plante donc dès le début du mois, en { $starts }, jusqu’au retour de la chaleur en { $heat }. Demande-moi par exemple « quand semer les haricots ? »
+frost-months-not-understood = Je n’ai pas pu y lire de mois. Quels mois sont trop chauds, et lesquels humides ? Par exemple : chaud de juin à septembre, humide de juin à octobre. Rien n’a changé.
+frost-months-all = Si tous les mois sont chauds ou humides, il n’en reste aucun pour planter. Ne donne que les plus chauds et les plus humides, par exemple : chaud de juin à septembre, humide de juin à octobre. Rien n’a changé.
 frost-unset = Tes propres dates de gel sont effacées ; celles du club valent, s’il en a.
 frost-show = Ton jardin : { $frost }.
 frost-show-club = Les dates de ton club valent pour toi : { $frost }.
@@ -418,7 +462,6 @@ sowing-indoors = { $crops }, semis intérieur du { $date }
 sowing-outdoors = { $crops }, semis en pleine terre du { $date }
 sown-noted = C’est noté : { $what }.
 sown-how-to = Qu’as-tu semé, combien et quand ? Comme ceci : /sown basilic 12 le 3 avril
-sown-which = « { $word } » peut désigner { $crops }. Renvoie-le avec le nom complet ; rien n’a changé.
 sown-impossible-day = Je ne connais pas de jour « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
 sown-stray = Je ne sais pas bien ce que veut dire « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
 sown-future = Le { $date } est encore à venir, rien n’a donc changé. Dis-le-moi quand tu auras semé.
@@ -433,6 +476,8 @@ sowing-from = • { $what } : à partir du { $from }
 sowing-out-mild = • { $what } : à partir du { $from }, dès que les nuits de la semaine restent au-dessus de { $nights }
 sowing-harvest = • Première récolte : { $days }
 sowing-bloom = • Premières fleurs : { $days }
+sowing-old = • À leur sortie, les plants auront { $age }, et { $most }, c’est le plus qu’ils supportent : rempote-les, et donne-leur de la lumière.
+sowing-too-old = • À leur sortie, les plants auront { $age }, et { $most }, c’est le plus qu’ils supportent. Mieux vaut semer de nouveau à partir du { $from }.
 sowing-too-late = • La récolte ne viendrait qu’après ton premier gel : pour { $crops } de ce semis, il faut une place à l’abri.
 came-up-none-waits = Je ne connais aucun semis qui attend de lever. Dis-moi ce que tu sèmes, comme ceci : /sown basilic 12 le 3 avril
 came-up-which = Bien ! Lequel ?
@@ -476,6 +521,30 @@ onion-long-intermediate = À cette latitude, les oignons de jours longs vont bie
 onion-intermediate = À cette latitude, choisis des oignons de jours intermédiaires : ils forment leurs bulbes avec 12 à 14 heures de jour.
 onion-intermediate-short = À cette latitude, les oignons de jours intermédiaires vont bien (bulbes à partir de 12 à 14 heures de jour), et ceux de jours courts (10 à 12 heures) aussi.
 onion-short = Si près de l’équateur, choisis des oignons de jours courts : ils forment leurs bulbes avec 10 à 12 heures de jour.
+
+## Cold spells
+
+hold-set = En pause jusqu’au { $date } : d’ici là, je ne te dis pas d’endurcir ni de planter au jardin.
+hold-set-club = En pause pour le club jusqu’au { $date } : d’ici là, je ne dis à personne d’endurcir ni de planter au jardin. /hold montre à chacun lesquels de ses plants ne peuvent pas attendre.
+hold-waits = Cela repousse : { $jobs }.
+hold-nothing-waits = Rien sur ta liste n’était à endurcir ou à planter au jardin d’ici là.
+hold-can-wait = Tes jeunes plants peuvent attendre jusque-là.
+hold-pot-up = { $crops } : les plants auront { $age } ce jour-là, plus qu’ils ne supportent dans leurs alvéoles. Rempote-les.
+hold-too-old = { $crops } : les plants auront { $age } ce jour-là, trop pour attendre. Endurcis-les et plante-les sous abri les jours les plus doux, ou achète de jeunes plants plus tard.
+hold-too-old-sow-again = { $crops } : les plants auront { $age } ce jour-là, trop pour attendre. Plante-les sous abri les jours les plus doux, ou sème de nouveau : ça vaut la peine jusqu’au { $last }.
+hold-off = La pause est finie ; dès aujourd’hui, je reparle de tout.
+hold-off-own = Ta propre pause est finie.
+hold-off-club = La pause du club est finie ; dès aujourd’hui, je reparle de tout.
+hold-none = Rien n’est en pause.
+hold-club-counts = Ton club attend jusqu’au { $date }, et cela vaut aussi pour toi.
+hold-how-to = En cas de coup de froid, dis combien de jours il faut attendre pour endurcir et planter au jardin, de 1 à 60 : /hold 7 jours. Pour y mettre fin : /hold fin
+hold-how-to-club = En cas de coup de froid, dis combien de jours le club doit attendre, de 1 à 60 : /club hold 7 jours. Pour y mettre fin : /club hold fin
+hold-show = En pause jusqu’au { $date }.
+hold-bad = Je peux attendre de 1 à 60 jours, comme ceci : /hold 7 jours. Rien n’a changé.
+hold-bad-club = Je peux attendre de 1 à 60 jours, comme ceci : /club hold 7 jours. Rien n’a changé.
+now-held = Endurcir et planter au jardin attendent jusqu’au { $date }.
+settings-hold = • Coup de froid : pause jusqu’au { $date }
+settings-hold-club = • Coup de froid : pause jusqu’au { $date } (de ton club)
 
 ## Time zone, hour, language, units
 
@@ -529,7 +598,7 @@ club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et l
 club-zone-set = Le fuseau horaire du club est { $zone }.
 club-zone-how-to = Réponds à ce message avec une ville ou le nom d’un fuseau, comme ceci : Paris
 club-language-set = La langue du club : { $language }.
-club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr
+club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr, /club hold 7 jours
 
 ## Trouble
 
@@ -548,6 +617,8 @@ menu-sowings = Mes semis
 menu-undo = Annuler le dernier changement
 menu-frost = Mes dates de gel
 menu-zone = Mon fuseau horaire
+menu-hold = Attendre la fin d’un coup de froid
+menu-place = Où grandissent mes jeunes plants
 menu-hour = L’heure de mon rappel
 menu-settings = Mes réglages
 menu-help = Ce que le bot sait faire
@@ -563,6 +634,8 @@ plan-why-plant-out = Les plants endurcis supportent des nuits jusqu’à { $nigh
 plan-why-sow-outdoors = La terre doit rester à { $minimum } ou plus ; le dernier gel tombe vers le { $last_frost }.
 plan-why-autumn = Pour l’automne, compté à rebours depuis le premier gel vers le { $first_frost }.
 plan-why-overwinter = Pour l’année prochaine, autour du premier gel le { $first_frost }.
+plan-why-months = La chaleur et la pluie décident : on commence à planter vers le { $starts }, et la chaleur revient vers le { $heat }.
+plan-why-cover = Ton { $cover } décale cela.
 plan-why-second-year = Semis au début de l’été, floraison l’année suivante.
 plan-why-before = Cela prend { $days }, avant de { $then }.
 plan-why-hedge = Une seconde chance à côté du premier semis : si l’un échoue, l’autre donnera.

@@ -160,34 +160,36 @@ impl Names {
     }
 }
 
-/// Text in the form in which words are compared: small letters, no accents, no joined letters
-/// ("œ" is "oe"), no apostrophes, single spaces in place of hyphens and underscores. Other
-/// punctuation stays.
+/// Text in the form in which words are compared: small letters, no accents, no apostrophes,
+/// single spaces in place of hyphens and underscores, and two letters for those that are two in
+/// one (`ß` is "ss", `œ` is "oe"). Other punctuation stays.
 ///
 /// ```
 /// use sowbell::catalogue::normalise;
 /// assert_eq!(normalise("  Jalapeño  "), "jalapeno");
 /// assert_eq!(normalise("Bachelor’s-Button"), "bachelors button");
-/// assert_eq!(normalise("Œillet"), "oeillet");
+/// assert_eq!(normalise("Süßkartoffel"), "susskartoffel");
 /// ```
 #[must_use]
 pub fn normalise(text: &str) -> String {
     const APOSTROPHES: [char; 6] = ['\'', '’', '‘', '`', '´', 'ʼ'];
     const JOINERS: [char; 6] = ['-', '_', '‐', '‑', '–', '—'];
-    let small = text
+    let plain: String = text
         .nfd()
         .filter(|c| !is_combining_mark(*c) && !APOSTROPHES.contains(c))
-        .flat_map(char::to_lowercase);
-    let mut plain = String::with_capacity(text.len());
-    for c in small {
-        match c {
-            // Unicode decomposes accents, but not these.
-            'œ' => plain.push_str("oe"),
-            'æ' => plain.push_str("ae"),
-            _ if JOINERS.contains(&c) => plain.push(' '),
-            _ => plain.push(c),
-        }
-    }
+        .flat_map(char::to_lowercase)
+        .map(|c| if JOINERS.contains(&c) { ' ' } else { c })
+        .fold(String::with_capacity(text.len()), |mut plain, letter| {
+            match letter {
+                'ß' => plain.push_str("ss"),
+                'œ' => plain.push_str("oe"),
+                'æ' => plain.push_str("ae"),
+                'ø' => plain.push('o'),
+                'ł' => plain.push('l'),
+                _ => plain.push(letter),
+            }
+            plain
+        });
     plain.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 

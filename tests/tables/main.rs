@@ -10,8 +10,10 @@
 mod agreed;
 mod csv;
 mod french;
+mod frost_free;
 mod listed;
 mod ordered;
+mod places;
 mod published;
 mod rules;
 
