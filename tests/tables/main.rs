@@ -9,6 +9,7 @@
 
 mod agreed;
 mod csv;
+mod emoji;
 mod listed;
 mod ordered;
 mod published;
