@@ -7,8 +7,8 @@
 # where nominative and accusative are alike: "Gurken aussäen", "für Gurken", never "mit Gurken".
 # No pronoun stands for it ("sie" would be wrong for Basilikum): "die Pflanzen", "der Samen".
 # $what is a step in the infinitive ("Gurken drinnen aussäen"), which a modal verb or a colon takes.
-# Dates follow "am", "um den", "bis zum", "ab dem". Spans of days never stand in the dative, which
-# would be "in 5 Tagen"; spans of weeks may.
+# Dates follow "am", "um den", "bis zum", "ab dem"; where a date may be a span, they follow "etwa".
+# Lengths of time never stand in the dative, which would be "in 5 Tagen".
 
 ## Dates
 
@@ -131,12 +131,12 @@ why-pot-up = Am besten gelingt es, sobald die ersten Laubblätter offen sind.
 why-late = Beste Zeit: bis zum { $ended }.
 why-too-late-harvest = Beginnst du { $when }, käme die erste Ernte um den { $ready }; die Saison endet um den { $end }.
 why-too-late-bloom = Beginnst du { $when }, käme die erste Blüte um den { $ready }; die Saison endet um den { $end }.
-why-heat = Letzter lohnender Tag: { $ended }; danach kommt die Sommerhitze vor der Ernte.
+why-heat = Letzter lohnender Tag: { $ended }; danach ist die Sommerhitze schneller.
 why-window-closed = Letzter lohnender Tag: { $ended }.
 why-season-too-short = Zwischen deinen Frösten liegen { $days } Tage; auch nach voller Anzucht braucht es noch etwa { $needs } Tage bis zur ersten Ernte.
 why-no-frost = Dort entscheiden Hitze und Regenzeit; Pflanztermine für deine Gegend kennt die Gartenberatung vor Ort.
-cost-continuing = Rechne mit etwa { $behind } weniger Erntezeit.
-cost-bloom = Rechne mit etwa { $behind } weniger Blüte.
+cost-continuing = Das kostet etwa { $behind } Erntezeit.
+cost-bloom = Das kostet etwa { $behind } Blüte.
 cost-once = Erntereif um den { $ready }; die Saison endet um den { $end }.
 counted-average = Dein letzter Frost kommt im Mittel um den { $frost }.
 counted-average-at-risk = Dein letzter Frost kommt im Mittel um den { $frost }; in etwa einem von zehn Frühjahren friert es noch nach dem { $risk }.
@@ -200,23 +200,23 @@ how-days = • Keimdauer { $days }
 how-cell = • drinnen: { $seeds ->
     [one] ein Korn
    *[other] { $seeds } Körner
-} je Topf von { $cell }; nach { $age } ins Freie
+} je Topf von { $cell }; Alter beim Auspflanzen { $age }
 how-next-pot = • beim Umtopfen in einen Topf von { $pot }
 how-spacing = • Abstand { $apart }, Reihen { $rows }
 
 ## Will it ripen
 
-ripens-yes = Ja, für { $crops } reicht die Zeit: erste Ernte um den { $ready }.
+ripens-yes = Ja, für { $crops } reicht die Zeit: erste Ernte etwa { $ready }.
 ripens-tight = Knapp: Für { $crops } könnte die Zeit gerade noch reichen.
 ripens-no = Nein: Für { $crops } reicht die Zeit in dieser Saison nicht mehr.
-blooms-yes = Ja, für { $crops } reicht die Zeit: erste Blüte um den { $ready }.
+blooms-yes = Ja, für { $crops } reicht die Zeit: erste Blüte etwa { $ready }.
 blooms-tight = Knapp: Für { $crops } könnte es gerade noch zur Blüte reichen.
 blooms-no = Nein: Für { $crops } reicht es in dieser Saison nicht mehr zur Blüte.
 ripens-why = Gerechnet ab dem { $on }: { $what }. Die Saison endet um den { $end }; auch wenn es langsam geht, { $spare ->
     [one] bleibt { $spare } Tag
    *[other] bleiben { $spare } Tage
 } Luft.
-ripens-why-short = Gerechnet ab dem { $on }: { $what }. So weit ist es dann um den { $ready }; die Saison endet um den { $end }.
+ripens-why-short = Gerechnet ab dem { $on }: { $what }. So weit ist es dann etwa { $ready }; die Saison endet um den { $end }.
 ripens-what-helps = Was hilft: eine schnellere Sorte, gekaufte Jungpflanzen oder Schutz im Herbst.
 ripens-no-frost = Kein Frost beendet deine Saison, für { $crops } ist also Zeit genug; es entscheiden Hitze und Regenzeit.
 ripens-next-year = { $crops }: Ernte oder Blüte kommt erst im Jahr nach der Aussaat, kein Frost drängt also in diesem Jahr.
@@ -261,7 +261,7 @@ which-crop = Was meinst du mit „{ $word }“: { $crops }?
 which-or-outside = „{ $word }“ kann zwei Pflanzen heißen. Meinst du { $outside }? Dafür habe ich keine Termine; diese Antwort gilt der anderen.
 which-or-outside-ask = „{ $word }“: Meinst du { $crop }? Für { $outside } habe ich keine Termine.
 unknown-crop = „{ $written }“ kenne ich nicht. Versuch es mit dem gewöhnlichen Namen, zum Beispiel „Tomate“.
-unknown-crop-near = „{ $written }“ kenne ich nicht. Meinst du { $near }?
+unknown-crop-near = „{ $written }“ kenne ich nicht. Vielleicht { $near }?
 not-understood = Das habe ich nicht verstanden. Frag mich zum Beispiel „Kann ich jetzt Gurken aussäen?“ oder „Wann pflanze ich Tomaten aus?“
 
 ## Mornings

@@ -10,6 +10,7 @@
 mod agreed;
 mod csv;
 mod emoji;
+mod german;
 mod listed;
 mod ordered;
 mod published;
