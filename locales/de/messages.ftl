@@ -135,6 +135,10 @@ why-heat = Letzter lohnender Tag: { $ended }; danach ist die Sommerhitze schnell
 why-window-closed = Letzter lohnender Tag: { $ended }.
 why-season-too-short = Zwischen deinen Frösten liegen { $days } Tage; auch nach voller Anzucht braucht es noch etwa { $needs } Tage bis zur ersten Ernte.
 why-no-frost = Dort entscheiden Hitze und Regenzeit; Pflanztermine für deine Gegend kennt die Gartenberatung vor Ort.
+why-months = In deinem Garten entscheiden Hitze und Regen: Gepflanzt wird ab etwa { $starts }, und um den { $heat } ist die Hitze zurück.
+why-months-bears-heat = Hitze und Regen schaden nicht; nur die kühlsten Wochen, bis etwa zum { $coolest }, bremsen.
+why-months-too-late = Die Pflanzzeit endete am { $ended }; was { $when } beginnt, käme in die Hitze, die um den { $heat } zurück ist.
+why-months-short = Zwischen dem { $starts } und der Hitze um den { $heat } ist die Zeit zu knapp.
 cost-continuing = Das kostet etwa { $behind } Erntezeit.
 cost-bloom = Das kostet etwa { $behind } Blüte.
 cost-once = Erntereif um den { $ready }; die Saison endet um den { $end }.
@@ -142,6 +146,41 @@ counted-average = Dein letzter Frost kommt im Mittel um den { $frost }.
 counted-average-at-risk = Dein letzter Frost kommt im Mittel um den { $frost }; in etwa einem von zehn Frühjahren friert es noch nach dem { $risk }.
 counted-trusted = Du verlässt dich auf den { $frost }.
 counted-first-frost = Dein erster Frost kommt um den { $frost }.
+## Where it grows
+
+# All three covers take "dein" and "mit deinem".
+place-windowsill = auf der Fensterbank
+place-lights = unter Lampen
+place-heat-mat = auf einer Heizmatte
+place-greenhouse = im Gewächshaus
+cover-fleece = Vlies
+cover-cold-frame = Frühbeet
+cover-tunnel = Folientunnel
+cover-sooner = Mit deinem { $cover } ist das { $weeks } früher als ohne.
+cover-no-sooner = Dein { $cover } hält Nächte und Boden nicht warm genug, um { $crops } früher zu beginnen.
+cover-later = Mit deinem { $cover } endet die Ernte etwa { $weeks } später als ohne.
+place-line-windowsill = Auf der Fensterbank werden Sämlinge lang und dünn, darum lasse ich { $crops } dort höchstens { $most } alt werden.
+place-line-lights = Die Lampen dicht über { $crops } hängen und mit dem Wachsen höher ziehen.
+place-line-heat-mat = Deine Heizmatte hält den Boden warm; nimm { $crops } herunter, sobald die Keimlinge zu sehen sind.
+place-line-greenhouse = Im Gewächshaus gilt für { $crops }: an sonnigen Tagen lüften, auf kalte Nächte achten.
+place-show = Deine Anzucht: { $place }. Schutz draußen: { $cover }.
+place-not-said = nicht angegeben
+cover-none = keiner
+place-how-to = Tipp an, was passt, oder sag es mir: „Ich ziehe unter Lampen an“, „Ich habe ein Frühbeet“, „kein Schutz“.
+place-noted = Notiert.
+place-bad = Für die Anzucht kenne ich Fensterbank, Lampen, Heizmatte und Gewächshaus, für draußen Vlies, Frühbeet und Folientunnel. „{ $written }“ kenne ich nicht.
+button-place = Wo es wächst
+button-place-is = ✓ { $name }
+button-place-windowsill = Fensterbank
+button-place-lights = Lampen
+button-place-heat-mat = Heizmatte
+button-place-greenhouse = Gewächshaus
+button-cover-fleece = Vlies
+button-cover-cold-frame = Frühbeet
+button-cover-tunnel = Folientunnel
+button-cover-none = Kein Schutz
+settings-place = • Anzucht: { $place }
+settings-cover = • Schutz draußen: { $cover }
 
 ## What to do next
 
@@ -172,6 +211,7 @@ instead-faster-variety = Was helfen kann: eine schnellere Sorte, große gekaufte
 
 when-head = { $crops }:
 when-head-last-frost = { $crops }, gerechnet von deinem letzten Frost, im Mittel um den { $frost }:
+when-head-months = { $crops }, gerechnet nach deinen heißen und nassen Monaten:
 when-head-first-frost = { $crops }, gerechnet von deinem ersten Frost um den { $frost }:
 when-line = • { $what }: { $days }
 when-line-late = • { $what }: { $days }; lohnend bis zum { $last }
@@ -333,6 +373,8 @@ help-private = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, 
     /sowings – deine Aussaaten und wie es weitergeht
     /undo – die letzte Änderung zurücknehmen
     /frost 05-15 10-05 – dein letzter und dein erster Frost
+    /place – wo du anziehst
+    /hold 7 Tage – einen Kälteeinbruch abwarten
     /zone Berlin – deine Zeitzone
     /hour 7:00 – wann deine Erinnerung kommt
     /settings – alles auf einen Blick
@@ -354,7 +396,9 @@ frost-set-no-end = Für deinen Garten notiert: { $frost }.
 frost-set-spans = Sie geht über den Jahreswechsel, wie auf der Südhalbkugel.
 frost-which-basis = Sind das Mittelwerte (in der Hälfte der Jahre kommt es schlimmer)? Oder Daten, auf die du dich verlässt (etwa ein Jahr von zehn ist schlimmer)?
 frost-set-free = Notiert: In deinem Garten friert es nicht. Welche Monate sind dort zu heiß, welche sind nass? Zum Beispiel: heiß Juni bis September, nass Juni bis Oktober.
-frost-hot-and-wet = Notiert: { $months }. Das hebe ich für die Planung nach Hitze und Regen auf; bis dahin kennt die Gartenberatung vor Ort die Pflanztermine für deine Gegend.
+frost-hot-and-wet = Notiert: { $months }. Ich plane das Pflanzen also ab Anfang { $starts }, bis im { $heat } die Hitze zurückkommt. Frag mich zum Beispiel „Wann kann ich Bohnen säen?“
+frost-months-not-understood = Darin konnte ich keine Monate lesen. Welche Monate sind zu heiß, welche sind nass? Zum Beispiel: heiß Juni bis September, nass Juni bis Oktober. Nichts hat sich geändert.
+frost-months-all = Wenn jeder Monat heiß oder nass ist, bleibt keiner zum Pflanzen. Nenn nur die heißesten und die nassesten Monate, zum Beispiel: heiß Juni bis September, nass Juni bis Oktober. Nichts hat sich geändert.
 frost-unset = Deine eigenen Frostdaten sind gelöscht; nun gelten die deines Vereins, falls er welche hat.
 frost-show = Dein Garten: { $frost }.
 frost-show-club = Für dich gelten die Daten deines Vereins: { $frost }.
@@ -420,7 +464,6 @@ sowing-indoors = { $crops }, am { $date } drinnen gesät
 sowing-outdoors = { $crops }, am { $date } ins Beet gesät
 sown-noted = Notiert: { $what }.
 sown-how-to = Was hast du gesät, wie viel und wann? So zum Beispiel: /sown Basilikum 12 am 3. April
-sown-which = „{ $word }“ kann mehreres heißen: { $crops }. Schick es noch einmal mit dem genauen Namen; nichts hat sich geändert.
 sown-impossible-day = Einen Tag „{ $written }“ kenne ich nicht, also hat sich nichts geändert. So geht es: /sown Basilikum 12 am 3. April
 sown-stray = Ich bin nicht sicher, was „{ $written }“ heißen soll, also hat sich nichts geändert. So geht es: /sown Basilikum 12 am 3. April
 sown-future = Der { $date } kommt erst noch, also hat sich nichts geändert. Sag es mir, wenn du gesät hast.
@@ -435,6 +478,8 @@ sowing-from = • { $what }: ab dem { $from }
 sowing-out-mild = • { $what }: ab dem { $from }, wenn die Nächte der Woche über { $nights } bleiben
 sowing-harvest = • Erste Ernte: { $days }
 sowing-bloom = • Erste Blüte: { $days }
+sowing-old = • Beim Auspflanzen sind die Pflanzen { $age } alt, und mehr als { $most } vertragen sie nicht: Topfe sie um und gib ihnen viel Licht.
+sowing-too-old = • Beim Auspflanzen sind die Pflanzen { $age } alt, und mehr als { $most } vertragen sie nicht. Säe besser neu, ab dem { $from }.
 sowing-too-late = • Reif würde diese Aussaat erst nach deinem ersten Frost; für { $crops } brauchst du dann einen geschützten Platz.
 came-up-none-waits = Ich kenne keine Aussaat, die noch aufgehen muss. Sag mir, was du gesät hast, so: /sown Basilikum 12 am 3. April
 came-up-which = Schön! Welche Aussaat meinst du?
@@ -478,6 +523,29 @@ onion-long-intermediate = Auf dieser Breite gelingen Langtagszwiebeln gut (Zwieb
 onion-intermediate = Auf dieser Breite nimm mittlere (tagneutrale) Zwiebeln: Sie bilden ihre Zwiebel bei 12 bis 14 Stunden Tageslicht.
 onion-intermediate-short = Auf dieser Breite gelingen mittlere Zwiebeln gut (Zwiebel bei 12 bis 14 Stunden Tageslicht), Kurztagszwiebeln (10 bis 12 Stunden) auch.
 onion-short = So nah am Äquator nimm Kurztagszwiebeln: Sie bilden ihre Zwiebel bei 10 bis 12 Stunden Tageslicht.
+## Cold spells
+
+hold-set = Pause bis zum { $date }: So lange erinnere ich dich nicht ans Abhärten und Auspflanzen.
+hold-set-club = Pause für den Verein bis zum { $date }: So lange erinnere ich niemanden ans Abhärten und Auspflanzen. /hold zeigt allen, welche ihrer Jungpflanzen nicht warten können.
+hold-waits = Das verschiebt sich: { $jobs }.
+hold-nothing-waits = Auf deiner Liste war bis dahin nichts abzuhärten oder auszupflanzen.
+hold-can-wait = So lange können deine Jungpflanzen warten.
+hold-pot-up = { $crops }: Die Pflanzen sind dann { $age } alt, zu alt für ihre Töpfe. Topfe sie um.
+hold-too-old = { $crops }: Die Pflanzen sind dann { $age } alt, zu alt zum Warten. Härte sie ab und pflanze sie an den mildesten Tagen unter Schutz aus, oder kauf später Jungpflanzen.
+hold-too-old-sow-again = { $crops }: Die Pflanzen sind dann { $age } alt, zu alt zum Warten. Pflanze sie an den mildesten Tagen unter Schutz aus, oder säe neu: Das lohnt sich bis zum { $last }.
+hold-off = Die Pause ist vorbei; ab heute nenne ich wieder alles.
+hold-off-own = Deine eigene Pause ist vorbei.
+hold-off-club = Die Pause des Vereins ist vorbei; ab heute nenne ich wieder alles.
+hold-none = Gerade ist keine Pause.
+hold-club-counts = Dein Verein wartet bis zum { $date }, und das gilt auch für dich.
+hold-how-to = Sag mir bei einem Kälteeinbruch, wie viele Tage Abhärten und Auspflanzen warten sollen, 1 bis 60: /hold 7 Tage. Beenden: /hold aus
+hold-how-to-club = Sag mir bei einem Kälteeinbruch, wie viele Tage der Verein warten soll, 1 bis 60: /club hold 7 Tage. Beenden: /club hold aus
+hold-show = Pause bis zum { $date }.
+hold-bad = Ich kann 1 bis 60 Tage warten, so: /hold 7 Tage. Nichts hat sich geändert.
+hold-bad-club = Ich kann 1 bis 60 Tage warten, so: /club hold 7 Tage. Nichts hat sich geändert.
+now-held = Abhärten und Auspflanzen warten bis zum { $date }.
+settings-hold = • Kälteeinbruch: Pause bis zum { $date }
+settings-hold-club = • Kälteeinbruch: Pause bis zum { $date } (von deinem Verein)
 
 ## Time zone, hour, language, units
 
@@ -531,7 +599,7 @@ club-frost-how-to = Antworte auf diese Nachricht mit dem mittleren letzten Frost
 club-zone-set = Die Zeitzone des Vereins ist { $zone }.
 club-zone-how-to = Antworte auf diese Nachricht mit einer Stadt oder dem Namen einer Zeitzone, so: Berlin
 club-language-set = Die Sprache des Vereins ist { $language }.
-club-how-to = Stell sie hier ein oder in einer Zeile: /club frost 05-15 10-05, /club zone Berlin, /club language de
+club-how-to = Stell sie hier ein oder in einer Zeile: /club frost 05-15 10-05, /club zone Berlin, /club language de, /club hold 7 Tage
 
 ## Trouble
 
@@ -550,6 +618,8 @@ menu-sowings = Meine Aussaaten
 menu-undo = Die letzte Änderung zurücknehmen
 menu-frost = Meine Frostdaten
 menu-zone = Meine Zeitzone
+menu-hold = Einen Kälteeinbruch abwarten
+menu-place = Wo ich anziehe
 menu-hour = Wann meine Erinnerung kommt
 menu-settings = Meine Einstellungen
 menu-help = Was der Bot kann
@@ -565,6 +635,8 @@ plan-why-plant-out = Abgehärtete Pflanzen vertragen Nächte bis { $nights }; de
 plan-why-sow-outdoors = Der Boden sollte dauerhaft mindestens { $minimum } haben; der letzte Frost kommt um den { $last_frost }.
 plan-why-autumn = Für den Herbst, zurückgerechnet vom ersten Frost um den { $first_frost }.
 plan-why-overwinter = Für das nächste Jahr, rund um den ersten Frost am { $first_frost }.
+plan-why-months = Hitze und Regen entscheiden: Gepflanzt wird ab etwa { $starts }, und um den { $heat } ist die Hitze zurück.
+plan-why-cover = Dein { $cover } verschiebt das.
 plan-why-second-year = Im Frühsommer gesät, blüht die Pflanze im Jahr darauf.
 plan-why-before = Das dauert { $days }. Danach: { $then }.
 plan-why-hedge = Eine zweite Chance neben der ersten Aussaat: Misslingt die eine, trägt die andere.

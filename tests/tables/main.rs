@@ -10,9 +10,11 @@
 mod agreed;
 mod csv;
 mod emoji;
+mod frost_free;
 mod german;
 mod listed;
 mod ordered;
+mod places;
 mod published;
 mod rules;
 
