@@ -564,6 +564,7 @@ language-unknown = Je ne parle pas encore « { $written } ». Les langues qu
 language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
+language-name-de = Deutsch
 language-name-fr = Français
 units-set-metric = Désormais en °C et en cm.
 units-set-customary = Désormais en °F et en pouces.

@@ -278,6 +278,7 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "en" => desk.say_key("language-name-en"),
         "en-GB" => desk.say_key("language-name-en-GB"),
         "en-US" => desk.say_key("language-name-en-US"),
+        "de" => desk.say_key("language-name-de"),
         "fr" => desk.say_key("language-name-fr"),
         other => other.to_owned(),
     }

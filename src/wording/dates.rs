@@ -209,6 +209,18 @@ mod tests {
         17 April to 24 April
         17 April
         ");
+        assert_snapshot!(told("de"), @r"
+        17.–24. April
+        17.–19. April
+        14.–24. April
+        1.–11. April
+        17. April bis 1. Mai
+        20. Dezember bis 5. Januar
+        17. April bis 24. April
+        17. April
+        ");
+        // January has a name of its own in Austria.
+        assert_eq!(voice("de-AT").date(day("2027-01-05")), "5. Jänner");
     }
 
     #[test]

@@ -9,8 +9,10 @@
 
 mod agreed;
 mod csv;
+mod emoji;
 mod french;
 mod frost_free;
+mod german;
 mod listed;
 mod ordered;
 mod places;
