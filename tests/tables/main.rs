@@ -9,6 +9,7 @@
 
 mod agreed;
 mod csv;
+mod emergence;
 mod emoji;
 mod french;
 mod frost_free;
@@ -18,6 +19,7 @@ mod ordered;
 mod places;
 mod published;
 mod rules;
+mod trays;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};
