@@ -16,7 +16,6 @@ const EMBEDDED: &[(&str, &str)] = &[
     // Not offered to readers until the bot understands them too.
     #[cfg(test)]
     ("de", include_str!("../../locales/de/messages.ftl")),
-    #[cfg(test)]
     ("fr", include_str!("../../locales/fr/messages.ftl")),
 ];
 
