@@ -245,17 +245,42 @@ how-spacing = • { $apart } entre les plants, { $rows } entre les rangs
 ## Will it ripen
 
 ripens-yes = Oui, il y a le temps pour { $crops }. Première récolte : { $ready }.
-ripens-tight = C’est juste pour { $crops } : ça passera peut-être.
+ripens-tight = C’est juste pour { $crops } : ça passera peut-être, avec au mieux { $spare ->
+    [one] { $spare } jour
+   *[other] { $spare } jours
+} de marge.
 ripens-no = Non, le temps manque pour { $crops } cette saison.
 blooms-yes = Oui, il y a le temps pour { $crops }. Premières fleurs : { $ready }.
-blooms-tight = C’est juste pour { $crops } : les fleurs viendront peut-être à temps.
+blooms-tight = C’est juste pour { $crops } : les fleurs viendront peut-être à temps, avec au mieux { $spare ->
+    [one] { $spare } jour
+   *[other] { $spare } jours
+} de marge.
 blooms-no = Non, le temps manque pour voir fleurir { $crops } cette saison.
+ripens-when = Première récolte pour { $crops } : { $ready }.
+blooms-when = Premières fleurs pour { $crops } : { $ready }.
 ripens-why = Pour cela, il faut { $what } le { $on }. La saison finit vers le { $end } : { $spare ->
     [one] { $spare } jour de marge
    *[other] { $spare } jours de marge
 }, en comptant large.
-ripens-why-short = Début de la récolte ou des fleurs, s’il s’agit de { $what } le { $on } : { $ready }. La saison finit vers le { $end }.
-ripens-what-helps = Ce qui aide : une variété plus rapide, des plants achetés, ou une protection en automne.
+ripens-if = Pour cela, il faut { $what } le { $on }.
+ripens-why-short = Début de la récolte ou des fleurs, s’il s’agit de { $what } le { $on } : { $ready }.
+ripens-sown-indoors = Compté depuis ton semis à l’intérieur, le { $on }.
+ripens-sown-outdoors = Compté depuis ton semis en place, le { $on }.
+ripens-count-on = Début de la récolte ou des fleurs : { $ready }.
+ripens-spare = La saison finit vers le { $end } : { $spare ->
+    [one] { $spare } jour de marge
+   *[other] { $spare } jours de marge
+}, en comptant large.
+ripens-end = La saison finit vers le { $end }.
+ripens-end-at-risk = Ton premier gel vient vers le { $end } ; environ un automne sur dix, il gèle dès le { $risk }.
+ripens-end-trusted = La date d’automne à laquelle tu te fies est le { $end }.
+helps-head = Ce qui aiderait :
+helps-earlier = • commencer plus tôt : { $what } au plus tard le { $date }
+helps-next-year = • la prochaine fois, commencer plus tôt : { $what } au plus tard le { $date }
+helps-variety-from-setting-out = • une variété plus rapide ou plus petite, de { $days } jours au plus depuis la plantation
+helps-variety-from-sowing = • une variété plus rapide ou plus petite, de { $days } jours au plus depuis le semis
+helps-cover = • couvrir en automne : un voile moyen protège du gel jusqu’à environ { $fleece }, un voile d’hivernage épais jusqu’à environ { $blanket }
+helps-nothing = Seuls de grands plants achetés, ou un tunnel, peuvent encore donner quelque chose.
 ripens-no-frost = Aucun gel ne termine ta saison, il y a donc tout le temps pour { $crops } ; la chaleur et les mois humides décident à la place.
 ripens-next-year = { $crops } : la récolte ou la floraison vient l’année après le semis, donc aucun gel ne presse cette année.
 
@@ -369,6 +394,7 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /now – ce que tu peux faire aujourd’hui
     /sown basilic 12 le 3 avril – dis-moi ce que tu as semé, et je suis ses propres dates
     /sowings – tes semis et la suite
+    /variety tomate Lanterne, 75 jours – compter avec les chiffres d’un sachet
     /undo – annule le dernier changement
     /frost 15 mai 5 octobre – ton dernier et ton premier gel
     /place – où grandissent tes jeunes plants
@@ -509,6 +535,60 @@ undo-crops-off = De nouveau hors de ta liste : { $crops }.
 undo-crops-on = De nouveau sur ta liste : { $crops }.
 notice-undo-stale = Autre chose a changé depuis, rien n’a donc été annulé. /undo annule le dernier changement.
 
+## Varieties
+
+# $name is a variety's name as the member wrote it.
+variety-name = { $crop } « { $name } »
+by-packet = D’après ton sachet de { $variety } : { $packet }.
+short-variety = { $variety } : { $line }
+variety-how-to = Dis-moi ce que dit un sachet, le nom de la culture d’abord, comme ceci : /variety tomate Lanterne : semer à l’intérieur 6-8 semaines avant le dernier gel, 75 jours
+variety-noted = Noté : { $variety }, { $packet }. Je compte ainsi désormais.
+variety-already = J’ai déjà exactement cela pour { $variety }, rien n’a changé.
+variety-follows = Les plans et les rappels pour { $crops } suivent désormais cette variété ; pour les autres, demande avec leur nom.
+variety-now-follows = Les plans et les rappels suivent désormais { $variety }.
+variety-removed = Oublié : { $variety }.
+variety-crop-again = Pour { $crops }, je compte de nouveau avec les chiffres habituels.
+variety-unknown = Je ne connais aucune variété « { $written } » chez toi, rien n’a donc changé. /variety en montre la liste.
+variety-which-one = Laquelle veux-tu dire : { $varieties } ? Renvoie-le avec son nom ; rien n’a changé.
+variety-which = « { $word } » peut désigner { $crops }. Renvoie-le avec le nom complet ; rien n’a changé.
+variety-which-crop = De quelle culture est ce sachet ? Renvoie-le avec son nom d’abord ; rien n’a changé.
+variety-two-crops = J’y lis deux cultures, { $crops }. Un sachet n’en contient qu’une, et une variété ne peut pas porter le nom d’une culture ; rien n’a changé.
+variety-no-numbers = Je n’y trouve aucun chiffre de sachet, rien n’a donc changé. Comme ceci : /variety tomate Lanterne : semer à l’intérieur 6-8 semaines avant le dernier gel, 75 jours
+variety-name-long = Le nom d’une variété a { $most } caractères au plus, rien n’a donc changé. Envoie la culture et un nom court, puis les chiffres.
+variety-name-common = « { $written } » est un mot trop courant pour reconnaître une variété, rien n’a donc changé. Donne-lui un nom bien à elle, ou aucun.
+variety-too-many = Je garde { $most } variétés au plus pour toi, rien n’a donc changé. /variety en montre la liste ; enlèves-en une d’abord.
+varieties-head = Tes variétés :
+varieties-line = { $number }. { $variety } : { $packet }
+varieties-line-followed = { $number }. { $variety } : { $packet } (les plans et les rappels suivent celle-ci)
+button-follow = { $number } suivre
+button-drop-variety = { $number } enlever
+notice-variety-gone = Cette variété a changé depuis ; /variety montre où elles en sont.
+undo-variety-off = Annulé et oublié : { $variety }.
+undo-variety-as = De nouveau comme avant : { $variety }.
+packet-indoors = semer à l’intérieur { $weeks } avant le dernier gel
+packet-set-out = planter au jardin { $when }
+packet-in-place = semer en place { $when }
+packet-before = { $weeks } avant le dernier gel
+packet-after = { $weeks } après le dernier gel
+packet-around = entre { $before } avant et { $after } après le dernier gel
+packet-at-frost = autour du dernier gel
+packet-after-danger = semer en place après le dernier gel
+packet-days = récolte en { $days }
+packet-days-from-setting-out = récolte { $days } après la plantation
+packet-days-from-sowing = récolte { $days } après le semis
+packet-up = levée en { $days }
+packet-depth = profondeur { $depth }
+packet-apart = { $apart } entre les plants
+packet-rows = { $rows } entre les rangs
+packet-left-indoors = { $crops } : ici, pas de semis à l’intérieur, je laisse donc ces semaines de côté.
+packet-left-outdoors = { $crops } : ici, pas de semis en place, je laisse donc cette date de côté.
+packet-bad-days = { $number } jours jusqu’à la récolte, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte de { $low } à { $high }.
+packet-bad-indoors = { $number } semaines à l’intérieur, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte de { $low } à { $high }.
+packet-bad-offset = À { $number } semaines du dernier gel, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte de { $low } à { $high }.
+packet-bad-up = { $number } jours pour lever, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte de { $low } à { $high }.
+packet-bad-depth = Une profondeur de { $depth }, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte jusqu’à { $most }.
+packet-bad-spacing = Une distance de { $apart }, c’est impossible, rien n’a donc changé. Regarde le sachet : j’accepte jusqu’à { $most }.
+
 ## How far north
 
 latitude-how-to = À combien de degrés au nord ou au sud de l’équateur est ton jardin ? Comme ceci : /latitude 47
@@ -615,6 +695,7 @@ menu-drop = Retirer une culture de ma liste
 menu-mycrops = Ma liste
 menu-sown = J’ai semé quelque chose
 menu-sowings = Mes semis
+menu-variety = Mes variétés et leurs sachets
 menu-undo = Annuler le dernier changement
 menu-frost = Mes dates de gel
 menu-zone = Mon fuseau horaire

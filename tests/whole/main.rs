@@ -24,3 +24,4 @@ mod seeds;
 mod sowings;
 mod trays;
 mod trouble;
+mod varieties;
