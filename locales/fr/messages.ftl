@@ -284,6 +284,105 @@ helps-nothing = Seuls de grands plants achetés, ou un tunnel, peuvent encore do
 ripens-no-frost = Aucun gel ne termine ta saison, il y a donc tout le temps pour { $crops } ; la chaleur et les mois humides décident à la place.
 ripens-next-year = { $crops } : la récolte ou la floraison vient l’année après le semis, donc aucun gel ne presse cette année.
 
+## Seed: how many, tests, days to come up
+
+# $n is a whole number.
+percent = { $n }{ "\u202f" }%
+
+# $n is a whole number or one with a decimal: "3", "2.5".
+years = { $n ->
+    [one] { $n } an
+   *[other] { $n } ans
+}
+
+seed-count = Pour { $plants ->
+    [one] un plant
+   *[other] { $plants } plants
+} ({ $crop }), sème { $seeds ->
+    [one] une graine
+   *[other] { $seeds } graines
+}.
+seed-cells = En alvéoles : { $each } graines dans { $cells ->
+    [one] une alvéole
+   *[other] chacune des { $cells } alvéoles
+}, en ne gardant qu’un plant ; compte qu’environ { $empty } resteront vides.
+seed-cells-single = En alvéoles : une graine dans { $cells ->
+    [one] une alvéole
+   *[other] chacune des { $cells } alvéoles
+} ; compte qu’environ { $empty } resteront vides.
+seed-count-chance = C’est le plus petit nombre qui donne au moins { $chance } de chances d’avoir assez de plants, si { $losses } des plantules sont perdues après la levée.
+seed-rate-stated = Compté avec la germination que tu donnes, { $rate }.
+seed-rate-tested = Compté avec ton essai : { $sprouted } graines germées sur { $tested }, { $rate }.
+seed-rate-standard-fresh = Le taux est une estimation pour des graines fraîches : { $rate }, la norme minimale des États-Unis (7 CFR 201.31).
+seed-rate-standard-aged = Le taux est une estimation : { $rate } pour des graines de { $age }. Des graines fraîches comptent { $fresh }, la norme minimale des États-Unis (7 CFR 201.31), et cela baisse régulièrement jusqu’à la moitié à { $life }.
+seed-rate-assumed-fresh = Le taux est une estimation, et une supposition à moi : { $rate } pour des graines fraîches, car la norme minimale des États-Unis (7 CFR 201.31) ne donne rien ici ({ $crop }).
+seed-rate-assumed-aged = Le taux est une estimation, et une supposition à moi : { $rate } pour des graines de { $age }. Je compte { $fresh } pour des graines fraîches, car la norme minimale des États-Unis (7 CFR 201.31) ne donne rien ici ({ $crop }) ; cela baisse régulièrement jusqu’à la moitié à { $life }.
+seed-better-fresh = Au-dessous de { $least }, mieux vaut des graines fraîches.
+seed-test-first = Pour en savoir plus, fais germer 20 graines sur du papier humide et dis-le-moi comme ceci : « { $crop } : 14 graines sur 20 ont germé ».
+seed-too-old = Ne compte pas sur ces graines ({ $crop }) : elles se gardent environ { $life }, et à { $age } il n’en lève presque plus. Prends des graines fraîches, ou fais d’abord germer 20 graines sur du papier humide.
+seed-too-weak = Ne compte pas sur ces graines ({ $crop }) : à { $rate }, mieux vaut les remplacer.
+seed-which-crop = De quelle culture ? Demande par exemple « combien de graines de basilic pour 12 plants ? »
+seed-plants-range = Je peux compter les graines pour 1 à { $most } plants entiers, pas pour { $written }.
+seed-per-cell-range = Je peux compter avec 1 à { $most } graines entières par alvéole, pas avec { $written }.
+seed-rate-range = Un taux de germination va de 1 % à 100 %, donc { $written } % est impossible.
+seed-age-range = Je peux compter avec des graines de { $most } ans au plus, pas de { $written }.
+seed-year-ahead = L’année { $year } est encore à venir, les graines ne peuvent donc pas en être ; quelle année est sur le sachet ?
+
+test-result = { $sprouted } sur { $tested } ont germé : { $rate }. Pour tout le sachet, le taux est sans doute entre { $low } et { $high } (intervalle à 95 % selon Wilson).
+test-replace = Au-dessous de 40 % : remplace ces graines.
+test-sow-thicker = De 40 à 50 % : sème plus serré que d’habitude.
+test-sow-by-number = De 50 à 80 % : sème d’après le nombre qu’il te faut. Demande-moi par exemple « { $crop } : { $sprouted } graines sur { $tested } ont germé, combien de graines pour 12 plants ? »
+test-sow-by-number-plain = De 50 à 80 % : sème d’après le nombre qu’il te faut ; dis-moi la culture et combien de plants tu veux, et je compte les graines.
+test-sow-as-usual = Au-dessus de 80 % : sème comme d’habitude.
+test-too-few = Pour s’y fier, il faut essayer au moins { $enough } graines (université d’État de l’Iowa, 1999).
+test-range = Un essai compte des graines entières, de 1 à { $most }.
+test-more-than-tested = { $sprouted } sur { $tested }, c’est impossible : il ne germe pas plus de graines qu’on n’en essaie.
+
+emerge-days = À { $at }, compte environ { $days } pour voir lever { $crops }.
+emerge-between = C’est lu en ligne droite entre { $low } et { $high } dans les essais de Harrington et Minges (1954), graines à { $depth } de profondeur.
+emerge-tested = C’est compté dans les essais de Harrington et Minges (1954), graines à { $depth } de profondeur.
+emerge-too-slow-cold = Plus de trois semaines, c’est trop froid : des graines qui attendent si longtemps peuvent pourrir.
+emerge-too-slow-hot = Plus de trois semaines, c’est trop chaud.
+emerge-none-cold = À { $at }, n’espère pas voir lever { $crops } : il fait trop froid. Dans les essais, rien ou presque n’a levé (Harrington et Minges, 1954).
+emerge-none-hot = À { $at }, n’espère pas voir lever { $crops } : il fait trop chaud. Dans les essais, rien ou presque n’a levé (Harrington et Minges, 1954).
+emerge-uncertain-cold = À { $at }, attends-toi à une levée lente et irrégulière pour { $crops }, ou à rien. Dans les essais, rien ou presque n’a levé à { $none }, et à { $counted } il a fallu { $days } (Harrington et Minges, 1954).
+emerge-uncertain-hot = À { $at }, attends-toi à une mauvaise levée pour { $crops }, ou à rien. Dans les essais, il a fallu { $days } à { $counted }, et rien ou presque n’a levé à { $none } (Harrington et Minges, 1954).
+emerge-not-tested = Je ne sais pas combien de temps il faut à { $at } pour { $crops } : cela n’a pas été essayé. Cela ne veut pas dire que rien ne lève.
+emerge-no-table = Je ne sais pas combien de temps il faut à { $at } pour { $crops } : je n’ai pas d’essais là-dessus.
+emerge-usual = D’ordinaire, à { $best } : { $days }.
+emerge-relative = Les essais portaient sur { $relative }, une espèce très proche.
+emerge-printings = Dans une autre édition de la table, rien ou presque ne lève à { $at }.
+emerge-which-crop = De quelle culture ? Demande par exemple « combien de temps pour lever les poivrons à { $at } ? »
+temperature-beyond = Un sol à { $at }, c’est impossible ; je peux compter de { $low } à { $high }.
+
+## Soil temperature
+
+soil-go = Vas-y, tu peux semer { $crops } en pleine terre aujourd’hui. Un sol à { $at } est assez chaud, et d’après la date ça vaut la peine jusqu’au { $next }.
+soil-go-on = Le { $date }, tu peux semer { $crops } en pleine terre si le sol reste à { $at } ; d’après la date, ça vaut la peine jusqu’au { $next }.
+soil-go-believe-soil = Vas-y, tu peux semer { $crops } en pleine terre. D’après la date, ce serait à partir du { $next }, mais fie-toi au sol : { $at }, c’est assez chaud, et ce qui lève supporte un peu de gel.
+soil-go-no-date = D’après le sol, vas-y : { $at }, c’est assez chaud pour semer { $crops } en pleine terre.
+soil-wait-believe-soil = Pas encore : la date irait, mais fie-toi au sol. { $at }, c’est trop froid pour { $crops } ; attends qu’il reste à { $warm } ou plus.
+soil-wait-no-date = Pas encore : { $at }, c’est trop froid pour { $crops }. Attends que le sol reste à { $warm } ou plus.
+soil-wait-both = Pas encore, le sol et la date le disent tous deux. { $at }, c’est trop froid pour { $crops } ; sème quand il reste à { $warm } ou plus, mais pas avant le { $next }.
+soil-wait-frost = Pas encore : un sol à { $at } est assez chaud pour { $crops }, mais fie-toi à la date. Le gel tuerait ce qui lève, attends donc le { $next }.
+soil-wait-cover = Seulement sous protection : un sol à { $at } est assez chaud pour { $crops }, mais fie-toi à la date. Le gel tuerait ce qui lève ; sans protection, attends le { $next }.
+soil-wait-window = Pas encore : un sol à { $at } est assez chaud pour { $crops }, mais fie-toi à la date. Le prochain semis commence le { $next }.
+soil-wait-cooler = Pas maintenant : { $at }, c’est trop chaud pour bien faire lever { $crops }. Attends que le sol reste à { $cool } ou moins.
+soil-too-late = D’après la date, c’est trop tard pour { $crops }, quel que soit le sol. Les prochains bons jours commencent le { $next }.
+soil-too-late-for-good = D’après la date, c’est trop tard pour { $crops }, quel que soit le sol.
+soil-needs = Il faut, pour { $crops }, { $minimum } ou plus ; le mieux : { $best }.
+soil-above = Au-dessus de { $maximum }, on ne peut pas compter voir lever { $crops }.
+soil-above-the-least = C’est au-dessus du minimum pour { $crops } ({ $minimum }) et au-dessous du mieux ({ $best }), ça peut donc être lent ; je n’ai pas d’essais à cette température.
+soil-good = C’est dans la meilleure plage pour { $crops }, { $best }.
+soil-frozen = Un sol gelé ne donne pas d’eau aux graines ; rien ne lève avant le dégel.
+soil-measure = Mesure à la profondeur du semis, plusieurs jours de suite : le sol doit rester aussi chaud, pas seulement l’être une fois.
+soil-list-head = Avec un sol à { $at } le { $date }, d’après le sol et la date :
+soil-list-none = Avec un sol à { $at } le { $date }, il n’y a rien à semer en pleine terre.
+soil-list-go = À semer en pleine terre : { $crops }
+soil-list-slow = Possible, mais lent : { $crops }
+soil-list-frost = Assez chaud, mais le gel tuerait ce qui lève : { $crops }
+soil-list-cold = Bonne date, mais sol trop froid : { $crops }
+
 ## What now
 
 now-head = Ce que tu peux commencer aujourd’hui, le { $date } :
@@ -326,6 +425,9 @@ which-or-outside-ask = « { $word } » : tu veux dire { $crop } ? Je n�
 unknown-crop = Je ne connais pas « { $written } ». Essaie le nom de tous les jours, comme « tomate ».
 unknown-crop-near = Je ne connais pas « { $written } ». Tu veux dire { $near } ?
 not-understood = Je n’ai pas compris. Demande-moi par exemple « je peux semer les concombres maintenant ? » ou « quand planter les tomates au jardin ? »
+question-without-crop = De quelle culture parles-tu ? Envoie-moi son nom.
+date-impossible = Le calendrier n’a pas de jour « { $written } ». Redemande avec un jour comme « { $example } ».
+date-unclear = Je ne sais pas quel jour est « { $written } ». Redemande avec un jour comme « { $example } ».
 
 ## Mornings
 
@@ -386,7 +488,7 @@ group-greeting = Bonjour ! J’aide à semer et à planter au bon moment. Dema
     Un administrateur peut régler les dates de gel et le fuseau horaire du club avec /club.
 button-open-private = Recevoir mes rappels
 help-short = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? », et je te préviens les matins où il y a quelque chose à faire.
-help-private = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? »
+help-private = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? », et je compte : « combien de graines de basilic pour 12 plants ? », « 14 graines de poireau sur 20 ont germé », « le sol est à 14 °C, je peux semer les pois ? »
 
     /grow tomate, basilic – mets des cultures sur ta liste ; je te les rappelle
     /drop basilic – enlèves-en une
@@ -396,6 +498,7 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /sowings – tes semis et la suite
     /variety tomate Lanterne, 75 jours – compter avec les chiffres d’un sachet
     /undo – annule le dernier changement
+    /trays tomate 12, basilic 6 – quels semis partagent une plaque
     /frost 15 mai 5 octobre – ton dernier et ton premier gel
     /place – où grandissent tes jeunes plants
     /hold 7 jours – attendre la fin d’un coup de froid
@@ -494,9 +597,19 @@ sown-future = Le { $date } est encore à venir, rien n’a donc changé. Dis-le-
 sown-long-ago = Le { $date }, c’était il y a plus d’un an, rien n’a donc changé.
 sown-bad-count = Je peux noter de 1 à { $most } plants par semis, rien n’a donc changé.
 sown-planted = Pas noté : { $crops }, cela se plante, et je ne garde ici que les semis.
-sown-bad-warmth = Aucune graine ne lève à cette température, rien n’a donc changé. Vérifie le nombre.
+sown-bad-warmth = { $at }, c’est impossible pour un sol ou une pièce ; je peux compter de { $low } à { $high }, rien n’a donc changé.
 sown-without-frost = Avec tes dates de gel (/frost 15 mai 5 octobre), je peux te dire quand sortir les plants.
 sowing-up = • Levée : { $days }. Toujours rien le { $resow } ? Sème de nouveau.
+sowing-up-room = • Levée dans une pièce à environ { $at } : { $days }. Toujours rien le { $resow } ? Sème de nouveau.
+sowing-up-at = • Levée à environ { $at } : { $days }. Toujours rien le { $resow } ? Sème de nouveau.
+sowing-warning = • { $what }
+sowing-below-least = À { $at }, n’espère pas voir lever { $crops } : c’est trop froid, il faut { $minimum } ou plus.
+sowing-above-most = À { $at }, n’espère pas voir lever { $crops } : au-dessus de { $maximum }, on ne peut plus y compter.
+sowing-not-tested = Je n’ai pas d’essais à { $at } ; ce sont les jours habituels à { $best }.
+sowing-move-warmer = Mets tes pots là où il fait { $best } ; la levée vient alors en { $days }.
+sowing-ground-warmer = La levée vient une fois que le sol reste à { $warm } ou plus, si les graines n’ont pas pourri d’ici là.
+sowing-cooler = Garde tes pots plus au frais : { $cool } ou moins.
+sowing-none-by = • Toujours rien le { $resow } ? Sème de nouveau.
 sowing-step = • { $what } : { $days }
 sowing-from = • { $what } : à partir du { $from }
 sowing-out-mild = • { $what } : à partir du { $from }, dès que les nuits de la semaine restent au-dessus de { $nights }
@@ -602,6 +715,67 @@ onion-intermediate = À cette latitude, choisis des oignons de jours intermédia
 onion-intermediate-short = À cette latitude, les oignons de jours intermédiaires vont bien (bulbes à partir de 12 à 14 heures de jour), et ceux de jours courts (10 à 12 heures) aussi.
 onion-short = Si près de l’équateur, choisis des oignons de jours courts : ils forment leurs bulbes avec 10 à 12 heures de jour.
 
+## Trays
+
+# $vigour is small, upright or sprawling: how a seedling grows in the tray.
+trays-head = Plaques pour ce que tu sèmes à l’intérieur { $days } :
+trays-none = Rien de cela ne se sème en plaque dans les deux semaines qui viennent.
+trays-none-of-list = Rien de ta liste ne se sème en plaque dans les deux semaines qui viennent.
+trays-empty-list = Ta liste est vide. Donne les cultures et leurs alvéoles, comme ceci : /trays tomate 12, basilic 6
+trays-how-to = Quelles cultures, et combien d’alvéoles pour chacune ? Comme ceci : /trays tomate 12, basilic 6
+trays-bad-count = « { $written } » n’est pas un nombre d’alvéoles ; donne de 1 à { $most } par culture, comme ceci : /trays tomate 12, basilic 6
+trays-no-crop = « { $written } » alvéoles de quoi ? Donne chaque culture avec son nombre, comme ceci : /trays tomate 12, basilic 6
+trays-which = « { $word } » peut désigner { $crops } : donne un de ces noms.
+trays-too-long = C’est plus que je ne peux répartir d’un coup ; envoie moins de cultures.
+
+# $warmth is tray-warmth or nothing, $like is tray-like; trays that are alike are told together.
+tray-line = Plaque { $number }, { $cells } alvéoles de { $size }{ $warmth } : { $crops }. { $like }
+tray-line-several = Plaques { $number } à { $last }, chacune de { $cells } alvéoles de { $size }{ $warmth } : dans chacune { $crops }. { $like }
+tray-warmth = { " " }(chaleur { $best })
+tray-crop = { $crops } ({ $cells })
+tray-crop-from = { $crops } ({ $cells }, à semer le { $date })
+tray-crop-early = { $crops } ({ $cells }, tôt ; mieux à partir du { $date })
+tray-like = { $vigour ->
+    [small] Petits plants
+    [upright] Plants dressés
+   *[sprawling] Plants qui s’étalent
+}, sortie à l’âge de { $age }.
+tray-light = Laisse la plaque à la lumière jusqu’à la levée.
+tray-dark = Laisse la plaque dans le noir jusqu’à la levée.
+tray-pot-up = À rempoter { $days }, en pots de { $pot } : { $crops }.
+tray-pot-up-plain = À rempoter { $days } : { $crops }.
+tray-too-early = { $crops } : pas encore, à partir du { $next }.
+tray-too-late = { $crops } : trop tard pour une plaque maintenant ; prochain bon jour le { $next }.
+tray-too-late-for-good = { $crops } : trop tard pour une plaque, et ta saison est trop courte pour un autre essai.
+tray-why-together = { $vigour ->
+    [small] Tous ces plants sont petits
+    [upright] Tous ces plants sont dressés
+   *[sprawling] Tous ces plants s’étalent, loin des plus petits
+} et veulent des alvéoles de { $size } ; fin du séjour en plaque : { $leave } ; meilleur âge à la sortie : { $age }. La même chaleur et la même lumière conviennent à leurs graines.
+tray-why-alone = { $vigour ->
+    [sprawling] Ces plants s’étalent, leur place est donc loin des plus petits, et rien d’autre ici ne leur ressemble.
+   *[other] Rien d’autre ici n’est assez proche par les alvéoles, la croissance, l’âge, la chaleur et la lumière.
+}
+tray-why-no-gain = D’autres cultures iraient ici aussi, mais cela n’épargnerait aucune plaque.
+tray-crop-why = { $vigour ->
+    [small] Petits plants
+    [upright] Plants dressés
+   *[sprawling] Plants qui s’étalent
+} : avec un semis du { $sow }, ils ont { $age } quand ils peuvent sortir, vers le { $out } ; des alvéoles de { $size } leur suffisent jusque-là.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Petits plants
+    [upright] Plants dressés
+   *[sprawling] Plants qui s’étalent
+} : avec un semis du { $sow }, ils ont { $age } quand ils peuvent sortir, vers le { $out } ; des alvéoles de { $size } leur suffisent jusqu’au { $by }, rempote-les donc.
+tray-crop-why-early = C’est tôt ; mieux à partir du { $date }.
+
+# The member's other crops, a line for each reason; $crops is a list of names.
+tray-rest-from = { $crop } (à partir du { $date })
+tray-rest-not-yet = Pas encore : { $crops }.
+tray-rest-too-late = Trop tard pour une plaque : { $crops }.
+tray-rest-in-place = Mieux vaut semer ou planter en place : { $crops }.
+tray-rest-settled = Déjà semé ou laissé : { $crops }.
+
 ## Cold spells
 
 hold-set = En pause jusqu’au { $date } : d’ici là, je ne te dis pas d’endurcir ni de planter au jardin.
@@ -697,6 +871,7 @@ menu-sown = J’ai semé quelque chose
 menu-sowings = Mes semis
 menu-variety = Mes variétés et leurs sachets
 menu-undo = Annuler le dernier changement
+menu-trays = Quels semis partagent une plaque
 menu-frost = Mes dates de gel
 menu-zone = Mon fuseau horaire
 menu-hold = Attendre la fin d’un coup de froid

@@ -13,7 +13,7 @@ use crate::club::{LanguageTag, Units};
 /// The languages the bot speaks. English comes first: it stands in where another lacks something.
 const EMBEDDED: &[(&str, &str)] = &[
     ("en", include_str!("../../locales/en/messages.ftl")),
-    // Not offered to readers until the bot understands them too.
+    // Not offered to readers until the bot understands it too.
     #[cfg(test)]
     ("de", include_str!("../../locales/de/messages.ftl")),
     ("fr", include_str!("../../locales/fr/messages.ftl")),
@@ -222,7 +222,14 @@ mod tests {
         let english = LanguageTag::default();
         let keys = wording.keys(&english);
         assert!(keys.contains("weeks"));
+        // German waits for the texts of questions, trays and varieties; it leaves this list with
+        // them, and the test says when.
+        let behind = ["de"];
         for language in wording.available() {
+            if behind.contains(&language.language()) {
+                assert_ne!(wording.keys(&language), keys, "{language} is complete");
+                continue;
+            }
             assert_eq!(wording.keys(&language), keys, "{language}");
             for key in &keys {
                 assert_eq!(
