@@ -305,11 +305,11 @@ seed-count = Pour { $plants ->
 seed-cells = En alvéoles : { $each } graines dans { $cells ->
     [one] une alvéole
    *[other] chacune des { $cells } alvéoles
-}, en ne gardant qu’un plant ; compte qu’environ { $empty } resteront vides.
+}, en ne gardant qu’un plant ; alvéoles vides à prévoir : environ { $empty }.
 seed-cells-single = En alvéoles : une graine dans { $cells ->
     [one] une alvéole
    *[other] chacune des { $cells } alvéoles
-} ; compte qu’environ { $empty } resteront vides.
+} ; alvéoles vides à prévoir : environ { $empty }.
 seed-count-chance = C’est le plus petit nombre qui donne au moins { $chance } de chances d’avoir assez de plants, si { $losses } des plantules sont perdues après la levée.
 seed-rate-stated = Compté avec la germination que tu donnes, { $rate }.
 seed-rate-tested = Compté avec ton essai : { $sprouted } graines germées sur { $tested }, { $rate }.
@@ -339,7 +339,7 @@ test-range = Un essai compte des graines entières, de 1 à { $most }.
 test-more-than-tested = { $sprouted } sur { $tested }, c’est impossible : il ne germe pas plus de graines qu’on n’en essaie.
 
 emerge-days = À { $at }, compte environ { $days } pour voir lever { $crops }.
-emerge-between = C’est lu en ligne droite entre { $low } et { $high } dans les essais de Harrington et Minges (1954), graines à { $depth } de profondeur.
+emerge-between = C’est calculé en ligne droite entre { $low } et { $high } dans les essais de Harrington et Minges (1954), graines à { $depth } de profondeur.
 emerge-tested = C’est compté dans les essais de Harrington et Minges (1954), graines à { $depth } de profondeur.
 emerge-too-slow-cold = Plus de trois semaines, c’est trop froid : des graines qui attendent si longtemps peuvent pourrir.
 emerge-too-slow-hot = Plus de trois semaines, c’est trop chaud.
@@ -349,7 +349,7 @@ emerge-uncertain-cold = À { $at }, attends-toi à une levée lente et irréguli
 emerge-uncertain-hot = À { $at }, attends-toi à une mauvaise levée pour { $crops }, ou à rien. Dans les essais, il a fallu { $days } à { $counted }, et rien ou presque n’a levé à { $none } (Harrington et Minges, 1954).
 emerge-not-tested = Je ne sais pas combien de temps il faut à { $at } pour { $crops } : cela n’a pas été essayé. Cela ne veut pas dire que rien ne lève.
 emerge-no-table = Je ne sais pas combien de temps il faut à { $at } pour { $crops } : je n’ai pas d’essais là-dessus.
-emerge-usual = D’ordinaire, à { $best } : { $days }.
+emerge-usual = D’ordinaire ({ $best }) : { $days }.
 emerge-relative = Les essais portaient sur { $relative }, une espèce très proche.
 emerge-printings = Dans une autre édition de la table, rien ou presque ne lève à { $at }.
 emerge-which-crop = De quelle culture ? Demande par exemple « combien de temps pour lever les poivrons à { $at } ? »
@@ -605,7 +605,7 @@ sowing-up-at = • Levée à environ { $at } : { $days }. Toujours rien le { $
 sowing-warning = • { $what }
 sowing-below-least = À { $at }, n’espère pas voir lever { $crops } : c’est trop froid, il faut { $minimum } ou plus.
 sowing-above-most = À { $at }, n’espère pas voir lever { $crops } : au-dessus de { $maximum }, on ne peut plus y compter.
-sowing-not-tested = Je n’ai pas d’essais à { $at } ; ce sont les jours habituels à { $best }.
+sowing-not-tested = Je n’ai pas d’essais à { $at } ; ce sont les jours habituels pour { $best }.
 sowing-move-warmer = Mets tes pots là où il fait { $best } ; la levée vient alors en { $days }.
 sowing-ground-warmer = La levée vient une fois que le sol reste à { $warm } ou plus, si les graines n’ont pas pourri d’ici là.
 sowing-cooler = Garde tes pots plus au frais : { $cool } ou moins.
