@@ -437,8 +437,11 @@ morning-more = { $count ->
     [one] Encore une tâche t’attend
    *[other] Encore { $count } tâches t’attendent
 } : /now
+morning-coming = À venir cette semaine :
+morning-coming-line = • { $date } : { $what }
 job-good-until = { $what } : c’est bon jusqu’au { $until }.
 job-last-good-day = { $what } : aujourd’hui est le dernier bon jour.
+job-last-good-is = { $what } : le dernier bon jour est le { $until }.
 job-late = { $what } : tard, mais ça vaut la peine jusqu’au { $last }.
 job-early = { $what } : tôt mais possible avec du soin, mieux à partir du { $from }.
 job-for-autumn = { $what } pour l’automne
@@ -468,10 +471,12 @@ notice-done = Noté comme fait le { $date }.
 notice-came-up = Noté : levé le { $date }.
 notice-not-up = Noté : rien n’a levé.
 notice-later = Je t’en reparle le { $date }.
+notice-later-too-late = Aujourd’hui est le dernier jour qui en vaut la peine, rien n’a donc changé.
 notice-skip = Je n’en parle plus cette saison.
 notice-undone = Annulé.
 notice-job-gone = Cette tâche n’est plus dans ton plan, rien n’a donc changé. /now montre ce qui y est.
 notice-old-button = Ce bouton vient d’un vieux message et je ne sais plus le lire. Rien n’a changé. /help montre ce que je sais faire.
+notice-not-yours = Ceci est à la personne qui l’a demandé, rien n’a donc changé. Demande-moi à ton tour et tu auras le tien.
 notice-private-only = Fais cela dans notre conversation privée, s’il te plaît.
 
 ## Meeting people
@@ -493,6 +498,7 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /grow tomate, basilic – mets des cultures sur ta liste ; je te les rappelle
     /drop basilic – enlèves-en une
     /mycrops – ta liste
+    /lists – les listes de ton club, pour s’y abonner
     /now – ce que tu peux faire aujourd’hui
     /sown basilic 12 le 3 avril – dis-moi ce que tu as semé, et je suis ses propres dates
     /sowings – tes semis et la suite
@@ -504,6 +510,9 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /hold 7 jours – attendre la fin d’un coup de froid
     /zone Paris – ton fuseau horaire
     /hour 7:00 – l’heure de ton rappel
+    /holiday jusqu’au 3 juillet – pas de message avant ce jour
+    /quiet dimanche – pas de message ce jour de la semaine
+    /weekends – tout remettre au week-end
     /settings – tout d’un coup d’œil
 
     Pour arrêter les rappels, retire tes cultures avec /drop tout.
@@ -545,6 +554,9 @@ button-undo = Annuler
 button-frost = Dates de gel
 button-zone = Fuseau horaire
 button-hour = Heure du rappel
+button-quiet = Jours de silence
+button-holiday = Vacances
+button-holiday-over = De retour de vacances
 button-language = Langue
 button-metric = °C et cm
 button-customary = °F et pouces
@@ -561,6 +573,8 @@ grow-which = « { $word } » peut désigner { $crops }. Que cultives-tu ?
 drop-how-to = Que dois-je retirer ? Envoie les noms, comme ceci : /drop basilic
 drop-done = Plus sur ta liste : { $crops }.
 drop-not-there = Pas sur ta liste : { $crops }.
+drop-left-out = Laissé hors de ton plan : { $crops }. Rien ne change sur { $lists } ; /grow remet une culture.
+drop-unsubscribed = Plus dans ton plan : { $lists }.
 drop-nothing = Ta liste est vide, il n’y a rien à retirer.
 mycrops-empty = Ta liste est vide. Envoie ce que tu cultives, comme ceci : /grow tomate, basilic
 mycrops-head = Sur ta liste, { $count ->
@@ -571,6 +585,10 @@ mycrops-line = • { $crop } : { $what } à partir du { $date }
 mycrops-line-now = • { $crop } : { $what } maintenant, c’est bon jusqu’au { $date }
 mycrops-line-late = • { $crop } : { $what } maintenant, tard, mais ça vaut la peine jusqu’au { $date }
 mycrops-line-plain = • { $crop }
+# $line is one of the lines above; $lists are the club's lists that bring the crop.
+mycrops-by-list = { $line } (de { $lists })
+mycrops-own-and-list = { $line } (à toi, et de { $lists })
+mycrops-left-out = Laissé de côté dans les listes de ton club : { $crops }
 page-of = Page { $page } sur { $pages }
 button-next-page = Suite ›
 button-previous-page = ‹ Retour
@@ -646,6 +664,9 @@ undo-sowing-as = De nouveau comme avant : { $what }.
 undo-job = Annulé : ce que tu as dit de « { $what } ».
 undo-crops-off = De nouveau hors de ta liste : { $crops }.
 undo-crops-on = De nouveau sur ta liste : { $crops }.
+undo-subscribed = « { $list } » est de nouveau dans ton plan.
+undo-skip-off = De nouveau dans ton plan, par la liste de ton club : { $crops }.
+undo-skip-on = De nouveau laissé de côté : { $crops }.
 notice-undo-stale = Autre chose a changé depuis, rien n’a donc été annulé. /undo annule le dernier changement.
 
 ## Varieties
@@ -812,6 +833,29 @@ hour-set = Les rappels viennent à { $time } ({ $zone }).
 hour-how-to = Envoie une heure, comme ceci : /hour 7:00
 hour-show = Les rappels viennent à { $time } ({ $zone }).
 hour-bad = « { $written } » n’est pas une heure. Envoie-la comme ceci : /hour 7:00
+quiet-none = Les messages peuvent venir tous les jours.
+quiet-show = Jours sans message : { $days }. Ce qui serait venu est dans le message suivant, et un dernier bon jour qui tombe là est annoncé avant.
+quiet-how-to = Touche un jour pour le changer, ou écris-le, comme ceci : /quiet dimanche
+quiet-bad = Je n’ai trouvé aucun jour de la semaine dans « { $written } », rien n’a donc changé. Comme ceci : /quiet dimanche, ou /quiet fin
+quiet-all = Il ne resterait aucun jour pour les messages, rien n’a donc changé. Pour les arrêter un moment : /holiday jusqu’au 3 juillet
+button-day = { $day }
+button-day-quiet = { $day } : silence
+weekends-how-to = Quand jardines-tu ? « Plus tard » remet alors une tâche au bon jour.
+weekends-on = Noté : tu jardines le week-end. « Plus tard » remet une tâche au week-end suivant, mais jamais après son dernier bon jour.
+weekends-off = Noté : tu jardines n’importe quel jour. « Plus tard » remet une tâche au prochain jour où un message peut venir.
+button-weekends-on = Je jardine le week-end
+button-weekends-off = Je jardine tous les jours
+holiday-how-to = Jusqu’à quand pars-tu ? Envoie le jour où les messages peuvent revenir, comme ceci : /holiday jusqu’au 3 juillet
+holiday-show = Tu es en vacances, sans message avant le { $date }. Envoie un autre jour pour changer cela, ou /holiday fin pour y mettre fin.
+holiday-set = Bonnes vacances ! Pas de message avant le { $date }. Ce que tu manques et qui en vaut encore la peine sera dans le premier.
+holiday-before = Ceci se termine avant, fais-le donc avant de partir :
+holiday-off = Bon retour ! Les messages reviennent dès le matin prochain.
+holiday-off-none = Tu n’es pas en vacances ; les messages viennent comme d’habitude.
+holiday-bad = Je n’ai pas pu lire de jour dans « { $written } », rien n’a donc changé. Comme ceci : /holiday jusqu’au 3 juillet
+holiday-impossible = Le calendrier n’a pas de jour « { $written } », rien n’a donc changé. Comme ceci : /holiday jusqu’au 3 juillet
+holiday-past = Le { $date } n’est pas après aujourd’hui, rien n’a donc changé. Comme ceci : /holiday jusqu’au 3 juillet
+holiday-too-long = Le { $date } est à plus d’un an, rien n’a donc changé. Envoie un jour plus proche.
+holiday-several = Cela fait plus d’un jour, rien n’a donc changé. Des vacances commencent tout de suite ; envoie seulement le jour où les messages peuvent revenir, comme ceci : /holiday jusqu’au 3 juillet
 language-how-to = Quelle langue ?
 language-set = D’accord, on continue dans cette langue : { $language }.
 language-unknown = Je ne parle pas encore « { $written } ». Les langues que je parle : { $languages }.
@@ -830,6 +874,9 @@ settings-zone = • Fuseau horaire : { $zone }
 settings-zone-club = • Fuseau horaire : { $zone } (de ton club)
 settings-zone-none = • Fuseau horaire : pas indiqué, donc UTC
 settings-hour = • Rappels à { $time }
+settings-quiet = • Jours sans message : { $days }
+settings-weekends = • « Plus tard » attend le week-end
+settings-holiday = • En vacances, pas de message avant le { $date }
 settings-units-metric = • Unités : °C et cm
 settings-units-customary = • Unités : °F et pouces
 settings-language = • Langue : { $language }
@@ -853,7 +900,156 @@ club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et l
 club-zone-set = Le fuseau horaire du club est { $zone }.
 club-zone-how-to = Réponds à ce message avec une ville ou le nom d’un fuseau, comme ceci : Paris
 club-language-set = La langue du club : { $language }.
-club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr, /club hold 7 jours
+club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr, /club digest lundi 8:00, /club hold 7 jours
+settings-digest = • La semaine du club : { $day }, { $time }
+settings-digest-none = • La semaine du club : pas envoyée
+
+## The club's week
+
+# $count is how many members grow the crop, $when one of the two below.
+digest-head = La semaine du club, { $days }, d’après les dates de gel du club :
+digest-opens = Commence cette semaine :
+digest-closes = Se termine bientôt :
+digest-line = • { $what } : { $when } (dans { $count ->
+    [one] un jardin
+   *[other] { $count } jardins
+} du club)
+digest-from = à partir du { $date }
+digest-until = c’est bon jusqu’au { $date }
+digest-more = { $count ->
+    [one] et une chose de plus
+   *[other] et { $count } de plus
+}
+digest-foot = Tes propres dates peuvent différer : demande-moi /now.
+digest-show = Ce groupe reçoit la semaine du club : { $day }, { $time }.
+digest-show-none = Ce groupe ne reçoit pas la semaine du club.
+digest-how-to = Envoie un jour et une heure, comme ceci : /club digest lundi 8:00. Avec « ici » à la fin, elle vient dans le sujet où tu l’écris. /club digest fin l’arrête.
+digest-bad = Je n’ai pas pu lire un jour de la semaine et une heure dans « { $written } », rien n’a donc changé. Comme ceci : /club digest lundi 8:00 ici, ou /club digest fin
+digest-set = Noté, ce groupe reçoit la semaine du club : { $day }, { $time }. Une semaine où rien ne commence ni ne se termine n’en a pas.
+digest-set-here = Noté, la semaine du club vient dans ce sujet : { $day }, { $time }. Une semaine où rien ne commence ni ne se termine n’en a pas.
+digest-off = Noté : la semaine du club n’est plus envoyée.
+digest-needs-frost = Il faut d’abord les dates de gel du club : /club frost 05-15 10-05
+
+## Helpers of a club
+
+helpers-none = Personne ne t’aide encore.
+helpers-head = Ces personnes peuvent changer les réglages et les listes du club : { $names }.
+helper-how-to = Pour nommer quelqu’un, réponds à un de ses messages avec /club helper add ; pour y mettre fin, avec /club helper remove.
+helper-added = { $name } peut désormais changer les réglages du club et ses listes. /club helpers montre qui le peut.
+helper-already = { $name } aide déjà le club.
+helper-removed = { $name } n’aide plus le club.
+helper-unknown = Cette personne n’aide pas le club, rien n’a donc changé.
+helper-is-bot = Un bot, ou une personne qui écrit sous anonymat, ne peut pas aider ainsi. Réponds au message d’une personne avec /club helper add.
+helpers-too-many = Un club compte { $most } aides au plus, rien n’a donc changé. /club helpers les montre.
+helpers-not-administrator = Seuls les administrateurs de ce groupe peuvent nommer des aides.
+button-helper-remove = Retirer { $name }
+
+## Which club is meant
+
+which-club = En privé, les dates de gel, le fuseau horaire, la langue et les listes valent pour toi d’après { $club }. Quel club veux-tu ?
+which-club-gone = Tu n’es plus dans ce club, rien n’a donc changé. /club montre tes clubs.
+club-chosen = En privé, c’est désormais { $club } qui vaut : ses dates de gel, son fuseau horaire, sa langue et ses listes, là où tu n’as rien choisi.
+start-several = Tu es aussi dans { $others }. En privé, c’est désormais { $club } qui vaut ; /club change cela.
+button-club = { $club }
+button-which-club = Un autre club
+
+## The club's lists
+
+lists-head = Listes de { $club }. Abonne-toi, et les cultures d’une liste sont dans ton plan :
+lists-line = • { $list } : { $count ->
+    [0] encore aucune culture
+    [one] une culture
+   *[other] { $count } cultures
+}
+lists-line-mine = • { $list } : { $count ->
+    [0] encore aucune culture
+    [one] une culture
+   *[other] { $count } cultures
+}, dans ton plan
+lists-none = { $club } n’a pas encore de liste. Dans le groupe, un administrateur ou une aide en commence une ainsi : /list nouvelle Coin salsa : tomate, poivron, oignon
+lists-no-club = Les listes sont à un club. Appuie sur le bouton sous mon message d’accueil dans le groupe de ton club, puis essaie encore.
+lists-how-to-short = /list aide montre comment les changer.
+lists-how-to = Pour les administrateurs et leurs aides, dans le groupe :
+    /list nouvelle Coin salsa : tomate, poivron – commencer une liste
+    /list salsa + basilic, aneth – y mettre des cultures
+    /list salsa - poivron – en retirer une
+    /list renomme salsa Coin chaud – un autre nom
+    /list note salsa : pour le carré près de la grille – une ligne de texte
+    /list partage salsa – un code avec lequel un autre club la copie
+    /list copie ABCD-EFGH – copier la liste d’un autre club
+    /list archive salsa – la ranger
+    Pour tout le monde :
+    /list salsa – la regarder
+    /list rejoins salsa, /list quitte salsa – s’abonner ou non
+
+    For everybody:
+    /list salsa – look at it
+    /list join salsa, /list leave salsa – subscribe or not
+lists-only-in-group = Les listes du club se changent dans son groupe, où je vois qui en a le droit.
+lists-not-coordinator = Seuls les administrateurs de ce groupe et les aides qu’ils nomment peuvent changer ses listes. /grow et /drop sont pour tes propres cultures.
+lists-too-many = Un club garde { $most } listes au plus, rien n’a donc changé. /list archive en range une.
+list-crops = Cultures : { $crops }
+list-without-crops = Elle n’a encore aucune culture.
+list-subscribers = { $count ->
+    [0] Personne n’y est encore abonné.
+    [one] Une personne y est abonnée.
+   *[other] { $count } personnes y sont abonnées.
+}
+list-left-out = Tu laisses de côté : { $crops }. /grow remet une culture.
+list-gone = Cette liste n’est pas parmi celles du club, rien n’a donc changé. /lists les montre.
+list-unknown = Je ne connais pas de liste « { $written } » ici. Il y a { $lists }.
+list-which = Quelle liste ? Commence par son nom, comme ceci : /list salsa + basilic
+list-which-crop = « { $word } » peut désigner { $crops }. Renvoie-le avec le nom complet.
+list-new-how-to = Comment s’appelle la liste ? Comme ceci : /list nouvelle Coin salsa : tomate, poivron, oignon
+list-name-too-long = Le nom d’une liste a { $most } caractères au plus, rien n’a donc changé.
+list-name-is-verb = Le nom d’une liste ne peut pas commencer par « { $word } », car ce mot me dit quoi faire. Choisis un autre nom ; rien n’a changé.
+list-name-taken = Il y a déjà une liste « { $list } », rien n’a donc changé. Choisis un autre nom, ou renomme d’abord celle-là.
+list-made = Nouvelle liste « { $list } » : { $crops }.
+list-made-empty = Nouvelle liste « { $list } », encore sans cultures.
+list-copied = Copiée comme liste de ce club, « { $list } » : { $crops }.
+list-made-next = On s’abonne avec le bouton de la liste, ici ou en privé avec /lists.
+list-too-many-crops = Une liste a { $most } cultures au plus, rien n’a donc changé.
+list-added = Maintenant sur « { $list } » : { $crops }.
+list-already = Déjà sur « { $list } » : { $crops }.
+list-add-how-to = Quelles cultures ? Comme ceci : /list { $list } + basilic, aneth
+list-taken-off = Plus sur « { $list } » : { $crops }.
+list-not-on-it = Pas sur « { $list } » : { $crops }.
+list-take-off-how-to = Quelles cultures ? Comme ceci : /list { $list } - basilic
+list-who-hears = { $count ->
+    [one] La personne qui y est abonnée l’apprend dans son prochain message du matin.
+   *[other] Les { $count } personnes qui y sont abonnées l’apprennent dans leur prochain message du matin.
+}
+list-rename-how-to = Comment s’appellera-t-elle ? Comme ceci : /list renomme { $list } Coin chaud
+list-renamed = « { $list } » s’appelle désormais « { $name } ».
+list-note-how-to = Quelle ligne de texte ? Comme ceci : /list note { $list } : pour le carré près de la grille
+list-note-too-long = La ligne de texte d’une liste a { $most } caractères au plus, rien n’a donc changé.
+list-noted = « { $list } » a sa ligne de texte. /list { $list } la montre.
+list-note-gone = « { $list } » n’a plus de ligne de texte.
+list-archived = « { $list } » est rangée : elle n’est plus dans le plan de personne, et aucun code n’y mène.
+list-reopened = « { $list } » est de retour, pour ses abonnés aussi. Partage-la de nouveau si un autre club a besoin de son code.
+list-not-archived = Cette liste n’est pas rangée, rien n’a donc changé. /lists montre les listes du club.
+list-shared = Dans un autre club, on copie « { $list } » avec ceci :
+    /list copie { $code }
+    Cela marche jusqu’à ce que la liste soit rangée ; les changements d’après restent dans chaque club.
+list-copy-how-to = Envoie le code que l’autre club t’a donné, comme ceci : /list copie ABCD-EFGH
+list-code-unknown = Aucune liste n’est partagée sous « { $written } ». Redemande le code à l’autre club.
+list-subscribed = « { $list } » est maintenant dans ton plan.
+list-subscribed-already = « { $list } » est déjà dans ton plan.
+list-unsubscribed = « { $list } » n’est plus dans ton plan. Ce que tu as choisi toi-même y reste.
+list-not-subscribed = « { $list } » n’était pas dans ton plan.
+list-open-private = Pour les rappels, ouvre notre conversation privée et appuie sur Démarrer.
+list-other-club-holds = En privé, c’est { $club } qui vaut pour toi à présent ; /club y change cela.
+list-anonymous = Tu écris ici sous anonymat, je ne sais donc pas de quel plan il s’agit. /lists marche dans notre conversation privée.
+list-news-came = Ton club a mis sur « { $list } » : { $crops }. C’est donc dans ton plan.
+list-news-went = Ton club a retiré de « { $list } » : { $crops }.
+list-news-both = Ton club a changé « { $list } ». Nouveau : { $came }. Retiré : { $went }.
+list-news-archived = Ton club a rangé la liste « { $list } ». Parti avec elle : { $crops }.
+list-news-next = /mycrops montre ton plan ; /grow y garde une culture, et /drop en laisse une de côté.
+button-list = { $list }
+button-all-lists = ‹ Toutes les listes
+button-lists = Les listes du club
+button-subscribe = S’abonner
+button-unsubscribe = Se désabonner
 
 ## Trouble
 
@@ -867,6 +1063,7 @@ menu-now = Que faire aujourd’hui ?
 menu-grow = Mettre des cultures sur ma liste
 menu-drop = Retirer une culture de ma liste
 menu-mycrops = Ma liste
+menu-lists = Les listes de cultures du club
 menu-sown = J’ai semé quelque chose
 menu-sowings = Mes semis
 menu-variety = Mes variétés et leurs sachets
@@ -877,6 +1074,9 @@ menu-zone = Mon fuseau horaire
 menu-hold = Attendre la fin d’un coup de froid
 menu-place = Où grandissent mes jeunes plants
 menu-hour = L’heure de mon rappel
+menu-holiday = Pas de messages pendant un temps
+menu-quiet = Jours sans messages
+menu-weekends = Quand je jardine
 menu-settings = Mes réglages
 menu-help = Ce que le bot sait faire
 menu-club = Les réglages du club
