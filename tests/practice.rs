@@ -61,7 +61,7 @@ fn a_french_member_uses_the_forms_that_the_help_shows() {
         ("/sown basilic 12 le 3 avril", "le basilic (12), semis intérieur du 3 avril"),
         ("j'ai semé 12 basilics hier", "le basilic (12), semis intérieur du 21 avril"),
         ("je cultive des poireaux et du maïs", "Sur ta liste : poireau et maïs doux"),
-        ("je sème sous lampes et j’ai un tunnel", "Protection dehors : un tunnel"),
+        ("je sème sous lampes et j’ai un tunnel", "Protection dehors : tunnel"),
         ("/variety tomate Lanterne, 75 jours", "tomate « Lanterne », récolte en 75 jours"),
         ("/trays tomate 12, basilic 6", "les tomates (12)"),
         ("je peux semer les concombres maintenant ?", "semer les concombres à l’intérieur"),

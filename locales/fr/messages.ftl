@@ -981,10 +981,6 @@ lists-how-to = Pour les administrateurs et leurs aides, dans le groupe :
     Pour tout le monde :
     /list salsa – la regarder
     /list rejoins salsa, /list quitte salsa – s’abonner ou non
-
-    For everybody:
-    /list salsa – look at it
-    /list join salsa, /list leave salsa – subscribe or not
 lists-only-in-group = Les listes du club se changent dans son groupe, où je vois qui en a le droit.
 lists-not-coordinator = Seuls les administrateurs de ce groupe et les aides qu’ils nomment peuvent changer ses listes. /grow et /drop sont pour tes propres cultures.
 lists-too-many = Un club garde { $most } listes au plus, rien n’a donc changé. /list archive en range une.

@@ -68,7 +68,9 @@ impl PlaceWords {
         names.sort_by_key(|(name, _)| std::cmp::Reverse(name.len()));
         let mut openings: Vec<Vec<String>> = raw.openings.iter().map(|o| words(o)).collect();
         openings.sort_by_key(|opening| std::cmp::Reverse(opening.len()));
-        Self { openings, small_words: words(&raw.small_words), names }
+        // Not cut to the length of what people write.
+        let small_words = raw.small_words.split_whitespace().map(normalise).collect();
+        Self { openings, small_words, names }
     }
 
     /// What a whole sentence tells: it begins with an opening or says that there is none.
