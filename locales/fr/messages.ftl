@@ -662,6 +662,20 @@ undo-nothing = Il n’y a rien à annuler.
 undo-sowing-off = Annulé et oublié : { $what }.
 undo-sowing-as = De nouveau comme avant : { $what }.
 undo-job = Annulé : ce que tu as dit de « { $what } ».
+# $setting is the name of what was changed.
+undo-setting = { $setting ->
+    [frost] Tes dates de gel sont de nouveau comme avant.
+    [zone] Ton fuseau horaire est de nouveau comme avant.
+    [language] Ta langue est de nouveau comme avant.
+    [units] Tes unités sont de nouveau comme avant.
+    [hour] Ton rappel vient de nouveau comme avant.
+    [days] Tes jours sans message sont de nouveau comme avant.
+    [months] Tes mois chauds et humides sont de nouveau comme avant.
+    [latitude] Ta latitude est de nouveau comme avant.
+    [place] L’endroit où poussent tes plants est de nouveau comme avant.
+    [hold] La pause est de nouveau comme avant.
+   *[other] Tes réglages sont de nouveau comme avant.
+}
 undo-crops-off = De nouveau hors de ta liste : { $crops }.
 undo-crops-on = De nouveau sur ta liste : { $crops }.
 undo-subscribed = « { $list } » est de nouveau dans ton plan.
