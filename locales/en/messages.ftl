@@ -492,6 +492,7 @@ language-unknown = I don't speak “{ $written }” yet. I speak { $languages }.
 language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
+language-name-es = Español
 units-set-metric = From now on in °C and cm.
 units-set-customary = From now on in °F and inches.
 settings-head = Your settings

@@ -271,6 +271,7 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "en" => desk.say_key("language-name-en"),
         "en-GB" => desk.say_key("language-name-en-GB"),
         "en-US" => desk.say_key("language-name-en-US"),
+        "es" => desk.say_key("language-name-es"),
         other => other.to_owned(),
     }
 }

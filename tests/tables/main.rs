@@ -13,6 +13,7 @@ mod listed;
 mod ordered;
 mod published;
 mod rules;
+mod spanish_names;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};
