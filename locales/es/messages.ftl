@@ -127,15 +127,15 @@ why-cold-nights = Las noches aún son frías: las plantas aclimatadas aguantan {
 why-bears-cold = Las plantas aclimatadas aguantan noches de hasta { $nights }.
 why-harden-off = Tómate de 7 a 14 días, cada día un poco más de tiempo fuera, con noches que no bajen de { $nights }.
 why-pot-up = Las plántulas se mueven mejor cuando ya han abierto las primeras hojas verdaderas.
-why-late = Los mejores días llegaban hasta el { $ended }.
+why-late = Los mejores días eran hasta el { $ended }.
 why-too-late-harvest = Si empiezas { $when }, la primera cosecha llegaría hacia el { $ready }, y la temporada acaba hacia el { $end }.
 why-too-late-bloom = Si empiezas { $when }, las primeras flores llegarían hacia el { $ready }, y la temporada acaba hacia el { $end }.
 why-heat = El último día que valía la pena era el { $ended }; ahora el calor del verano llegaría antes que la cosecha.
 why-window-closed = El último día que valía la pena era el { $ended }.
 why-season-too-short = Entre tus heladas hay { $days } días; después de criar las plantas en interior hacen falta unos { $needs } más hasta la primera cosecha.
 why-no-frost = Ahí deciden el calor y los meses de lluvia; el servicio de extensión agraria de tu zona tiene fechas de siembra.
-cost-continuing = Calcula más o menos { $behind } menos de cosecha.
-cost-bloom = Calcula más o menos { $behind } menos de flores.
+cost-continuing = Cuenta con perder cerca de { $behind } de cosecha.
+cost-bloom = Cuenta con perder cerca de { $behind } de flores.
 cost-once = La cosecha estaría lista hacia el { $ready }; la temporada acaba hacia el { $end }.
 counted-average = Tu última helada, en promedio, es hacia el { $frost }.
 counted-average-at-risk = Tu última helada, en promedio, es hacia el { $frost }; más o menos una primavera de cada diez todavía hiela después del { $risk }.
@@ -256,7 +256,7 @@ caution-dusty-compost = Cuidado: humedece el sustrato polvoriento antes de tocar
 
 ## Palabras y nombres
 
-which-crop = “{ $word }” puede ser { $crops }. ¿Cuál quieres decir?
+which-crop = “{ $word }” puede referirse a { $crops }. ¿Cuál quieres decir?
 which-or-outside = “{ $word }” puede ser dos plantas. ¿Quieres decir { $outside }? De esa no tengo fechas; lo que sigue es para la otra.
 which-or-outside-ask = “{ $word }”: ¿quieres decir { $crop }? Para { $outside } no tengo fechas.
 unknown-crop = No conozco “{ $written }”. Prueba con su nombre de siempre, por ejemplo “tomate”.
@@ -351,7 +351,7 @@ frost-set = Anotado para tu huerto: { $frost }. Es una temporada de { $days ->
 }.
 frost-set-no-end = Anotado para tu huerto: { $frost }.
 frost-set-spans = Pasa por el año nuevo, como en el hemisferio sur.
-frost-which-basis = ¿Son promedios (la mitad de los años son peores)? ¿O fechas en las que confías (más o menos un año de cada diez es peor)?
+frost-which-basis = ¿Son promedios (la mitad de los años es peor)? ¿O fechas en las que confías (más o menos un año de cada diez es peor)?
 frost-set-free = Anotado: en tu huerto no hiela. ¿Qué meses son demasiado calurosos y cuáles son lluviosos? Por ejemplo: calor de junio a septiembre, lluvia de junio a octubre.
 frost-hot-and-wet = Anotado: { $months }. Lo guardo para planear según el calor y la lluvia; hasta entonces, el servicio de extensión agraria de tu zona tiene fechas de siembra.
 frost-unset = Tus fechas de heladas están borradas; valen las del club, si las tiene.
@@ -385,7 +385,7 @@ grow-already = Esto ya estaba en tu lista: { $crops }.
 grow-first-up = Lo próximo: { $what }, desde el { $date }.
 grow-late-up = Todavía puedes { $what }: es tarde, pero vale la pena hasta el { $date }.
 grow-now-up = Ya puedes { $what }; buen momento hasta el { $date }.
-grow-which = “{ $word }” puede ser { $crops }. ¿Qué cultivas?
+grow-which = “{ $word }” puede referirse a { $crops }. ¿Qué cultivas?
 drop-how-to = ¿Qué cultivos quito? Envía los nombres, así: /drop albahaca
 drop-done = Quitado de tu lista: { $crops }.
 drop-not-there = Esto no está en tu lista: { $crops }.
@@ -408,7 +408,7 @@ button-remind = Recordarme { $crop }
 
 ## Tareas del día
 
-now-jobs-head = { $date }, de tu lista:
+now-jobs-head = De tu lista, { $date }:
 now-jobs-none = Hoy, { $date }, no hay nada que hacer con los cultivos de tu lista.
 
 ## Siembras
@@ -419,16 +419,16 @@ sowing-indoors = { $crops }, siembra en interior del { $date }
 sowing-outdoors = { $crops }, siembra en la tierra del { $date }
 sown-noted = Anotado: { $what }.
 sown-how-to = ¿Qué sembraste, cuántas plantas y cuándo? Así: /sown albahaca 12 el 3 de abril
-sown-which = “{ $word }” puede ser { $crops }. Envíalo otra vez con el nombre completo; todo queda igual.
+sown-which = “{ $word }” puede referirse a { $crops }. Envíalo otra vez con el nombre completo; todo queda igual.
 sown-impossible-day = No conozco ningún día “{ $written }”, así que todo queda igual. Así lo entiendo: /sown albahaca 12 el 3 de abril
 sown-stray = No sé bien qué significa “{ $written }”, así que todo queda igual. Así lo entiendo: /sown albahaca 12 el 3 de abril
 sown-future = El { $date } aún no ha llegado, así que todo queda igual. Cuéntamelo después de sembrar.
 sown-long-ago = Del { $date } hace más de un año, así que todo queda igual.
 sown-bad-count = En una siembra puedo anotar de 1 a { $most } plantas, así que todo queda igual.
-sown-planted = Sin anotar: con { $crops } no se siembra, se planta, y aquí solo guardo siembras.
+sown-planted = Sin anotar: aquí solo guardo siembras, y lo de { $crops } es plantar.
 sown-bad-warmth = A esa temperatura no brota ninguna semilla, así que todo queda igual. Revisa el número.
 sown-without-frost = Con tus fechas de heladas (/frost 05-15 10-05) puedo decirte cuándo salen fuera las plantas.
-sowing-up = • Debería brotar: { $days }. ¿Nada para el { $resow }? Entonces siembra otra vez.
+sowing-up = • Debería brotar: { $days }. ¿Aún nada el { $resow }? Siembra otra vez.
 sowing-step = • { $what }: { $days }
 sowing-from = • { $what }: desde el { $from }
 sowing-out-mild = • { $what }: desde el { $from }, cuando las noches de la semana no bajen de { $nights }
@@ -455,8 +455,8 @@ sowings-head = { $count ->
 sowings-line = { $what }. Lo próximo: { $step }, desde el { $date }
 sowings-line-now = { $what }. Ahora: { $step }
 sowings-line-plain = { $what }
-button-give-up = { $number } perdida
-notice-given-up = Dada por perdida. Con /undo vuelve.
+button-give-up = { $number } dar por perdida
+notice-given-up = Dada por perdida. Con /undo la recuperas.
 undo-nothing = No hay nada que deshacer.
 undo-sowing-off = Deshecho y olvidado: { $what }.
 undo-sowing-as = Como antes: { $what }.
