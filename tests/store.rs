@@ -10,7 +10,9 @@ use sowbell::messages::{
     AnswerPress, Chat, ChatKind, Edit, Incoming, Outgoing, Person, Priority, Role, Say, UpdateKey,
     What,
 };
-use sowbell::planning::{Basis, CropId, Frost, FrostDates, JobKey};
+use sowbell::planning::{
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, JobKey, Months, Place,
+};
 use sowbell::store::{Counts, Morning, SendEnd, Store};
 
 const GROUP: i64 = -500;
@@ -198,6 +200,10 @@ async fn members_join(store: &Store, token: &str) {
         Change::MemberUnits(Some(Units::Customary)),
         Change::MemberFrost(Some(Frost::Free)),
         Change::MemberHotAndWet(Some("May to July".to_owned())),
+        Change::MemberMonths(HotAndWet::new(Months::from_to(5, 7), Months::NONE).ok()),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().expect("a hold"))),
+        Change::MemberPlace(Some(Place::Greenhouse)),
+        Change::MemberCover(Some(Cover::Tunnel)),
         Change::MemberLanguage(Some("de".parse().expect("a tag"))),
         Change::MemberZone(Some(Tz::Europe__Rome)),
         Change::MemberReminderTime(ReminderTime::from_minutes(390).expect("a time")),
@@ -211,6 +217,10 @@ async fn members_join(store: &Store, token: &str) {
     assert_eq!(bo.marks[0].mark, Some(Mark::Done(date("2026-04-09"))));
     assert_eq!((bo.member.units, bo.member.frost), (Some(Units::Customary), Some(Frost::Free)));
     assert_eq!(bo.member.hot_and_wet.as_deref(), Some("May to July"));
+    let months = bo.member.months.expect("months");
+    assert_eq!((months.hot(), months.wet()), (Months::from_to(5, 7), Months::NONE));
+    assert_eq!(bo.member.hold.map(|h| h.to_string()).as_deref(), Some("2026-04-10/2026-04-17"));
+    assert_eq!((bo.member.place, bo.member.cover), (Some(Place::Greenhouse), Some(Cover::Tunnel)));
     assert_eq!(bo.member.zone, Some(Tz::Europe__Rome));
     assert_eq!(bo.member.language.map(|tag| tag.to_string()).as_deref(), Some("de"));
     assert_eq!(bo.member.reminder_time.to_string(), "06:30");

@@ -130,6 +130,10 @@ why-heat = Last day worth it: { $ended }; summer heat would catch them before th
 why-window-closed = Last day worth it: { $ended }.
 why-season-too-short = Between your frosts lie { $days } days; after a full start, about { $needs } more are needed to the first harvest.
 why-no-frost = Heat and the wet months decide there; your local extension service has planting dates for your area.
+why-months = In your garden heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+why-months-bears-heat = They bear heat and rain; the coolest weeks, until around { $coolest }, hold them back.
+why-months-too-late = Planting ended on { $ended }; what is started { $when } would meet the heat, which is back around { $heat }.
+why-months-short = Between { $starts } and the heat around { $heat } they have not enough time.
 cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
 cost-once = They should be ready around { $ready }; the season ends around { $end }.
@@ -137,6 +141,41 @@ counted-average = Your average last frost is around { $frost }.
 counted-average-at-risk = Your average last frost is around { $frost }; about one spring in ten still freezes after { $risk }.
 counted-trusted = The date you trust is { $frost }.
 counted-first-frost = Your first frost is around { $frost }.
+
+## Where it grows
+
+place-windowsill = on a windowsill
+place-lights = under lights
+place-heat-mat = on a heat mat
+place-greenhouse = in a greenhouse
+cover-fleece = fleece
+cover-cold-frame = cold frame
+cover-tunnel = tunnel
+cover-sooner = With your { $cover }, that is { $weeks } sooner than without it.
+cover-no-sooner = Your { $cover } does not keep nights and soil warm enough to bring { $crops } forward.
+cover-later = With your { $cover }, the harvest ends about { $weeks } later than without it.
+place-line-windowsill = On a windowsill seedlings stretch, so I let { $crops } grow { $most } old there at most.
+place-line-lights = Under lights: keep them close above the plants and raise them as { $crops } grow.
+place-line-heat-mat = Your heat mat keeps the soil warm; take { $crops } off it once they are up.
+place-line-greenhouse = In the greenhouse, air { $crops } on sunny days and mind cold nights.
+place-show = Your seedlings: { $place }. Cover outdoors: { $cover }.
+place-not-said = not said
+cover-none = none
+place-how-to = Tap what fits, or tell me: “I grow under lights”, “I have a cold frame”, “no cover”.
+place-noted = Noted.
+place-bad = I know windowsill, lights, heat mat and greenhouse for seedlings, and fleece, cold frame and tunnel outdoors. “{ $written }” I do not know.
+button-place = Where it grows
+button-place-is = ✓ { $name }
+button-place-windowsill = Windowsill
+button-place-lights = Lights
+button-place-heat-mat = Heat mat
+button-place-greenhouse = Greenhouse
+button-cover-fleece = Fleece
+button-cover-cold-frame = Cold frame
+button-cover-tunnel = Tunnel
+button-cover-none = No cover
+settings-place = • Seedlings { $place }
+settings-cover = • Cover outdoors: { $cover }
 
 ## What to do next
 
@@ -167,6 +206,7 @@ instead-faster-variety = What can help: a faster variety, bought plants of full 
 
 when-head = { $crops }:
 when-head-last-frost = { $crops }, counted from your average last frost around { $frost }:
+when-head-months = { $crops }, counted by your hot and wet months:
 when-head-first-frost = { $crops }, counted from your first frost around { $frost }:
 when-line = • { $what }: { $days }
 when-line-late = • { $what }: { $days }; worth it until { $last }
@@ -328,6 +368,8 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /sowings – your sowings and what comes next
     /undo – take the last change back
     /frost 05-15 10-05 – your last and first frost
+    /place – where your seedlings grow
+    /hold 7 days – wait out a cold spell
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
     /settings – all of it at a glance
@@ -349,7 +391,9 @@ frost-set-no-end = Noted for your garden: { $frost }.
 frost-set-spans = It runs over the new year, as in the southern hemisphere.
 frost-which-basis = Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
 frost-set-free = Noted: your garden has no frost. Which months are too hot there, and which are wet? For example: hot June to September, wet June to October.
-frost-hot-and-wet = Noted: { $months }. I keep that for planning by heat and rain; until then, your local extension service has planting dates for your area.
+frost-hot-and-wet = Noted: { $months }. So I plan with planting from the beginning of { $starts }, until the heat is back in { $heat }. Ask me, for example, “when can I start beans?”
+frost-months-not-understood = I could not read months in that. Which months are too hot, and which are wet? For example: hot June to September, wet June to October. Nothing changed.
+frost-months-all = If every month is hot or wet, nothing is left to plant in. Name only the hottest months and the wettest ones, for example: hot June to September, wet June to October. Nothing changed.
 frost-unset = Your own frost dates are gone; the club's hold where it has some.
 frost-show = Your garden: { $frost }.
 frost-show-club = Your club's dates hold for you: { $frost }.
@@ -415,7 +459,6 @@ sowing-indoors = { $crops }, sown indoors on { $date }
 sowing-outdoors = { $crops }, sown in the ground on { $date }
 sown-noted = Noted: { $what }.
 sown-how-to = What did you sow, how many and when? Like this: /sown basil 12 on 3 April
-sown-which = “{ $word }” can mean { $crops }. Send it once more with the full name; nothing changed.
 sown-impossible-day = I know no day “{ $written }”, so nothing changed. Like this: /sown basil 12 on 3 April
 sown-stray = I am not sure what “{ $written }” means, so nothing changed. Like this: /sown basil 12 on 3 April
 sown-future = { $date } is still to come, so nothing changed. Tell me once you have sown.
@@ -430,6 +473,8 @@ sowing-from = • { $what }: from { $from }
 sowing-out-mild = • { $what }: from { $from }, when the week's nights stay above { $nights }
 sowing-harvest = • First harvest: { $days }
 sowing-bloom = • First bloom: { $days }
+sowing-old = • By the day they go out they are { $age } old, and { $most } is the most they bear: pot them up, and give them light.
+sowing-too-old = • By the day they go out they are { $age } old, and { $most } is the most they bear. Better sow again from { $from }.
 sowing-too-late = • They would be ready only after your first frost, so { $crops } from this sowing need a place under cover.
 came-up-none-waits = I know of no sowing that waits to come up. Tell me what you sow, like this: /sown basil 12 on 3 April
 came-up-which = Good! Which of them?
@@ -473,6 +518,30 @@ onion-long-intermediate = At that latitude long-day onions do well (bulbs from 1
 onion-intermediate = At that latitude choose intermediate (day-neutral) onions: they form bulbs at 12 to 14 hours of daylight.
 onion-intermediate-short = At that latitude intermediate onions do well (bulbs from 12 to 14 hours of daylight), and short-day ones (10 to 12 hours) do too.
 onion-short = That near to the equator choose short-day onions: they form bulbs at 10 to 12 hours of daylight.
+
+## Cold spells
+
+hold-set = Held until { $date }: I name no hardening off and no setting out before then.
+hold-set-club = Held for the club until { $date }: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
+hold-waits = That puts off: { $jobs }.
+hold-nothing-waits = Nothing on your list was to be hardened off or set out before then.
+hold-can-wait = Your seedlings can wait that long.
+hold-pot-up = { $crops } will be { $age } old by then, more than they bear in their cells. Pot them up.
+hold-too-old = { $crops } will be { $age } old by then, too old to wait. Harden them off and set them out under cover on the mildest days, or buy young plants later.
+hold-too-old-sow-again = { $crops } will be { $age } old by then, too old to wait. Set them out under cover on the mildest days, or sow again: worth it until { $last }.
+hold-off = The hold is over; from today I name everything again.
+hold-off-own = Your own hold is over.
+hold-off-club = The club's hold is over; from today I name everything again.
+hold-none = Nothing is held.
+hold-club-counts = Your club waits until { $date }, and that counts for you as well.
+hold-how-to = In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+hold-how-to-club = In a cold spell, say how many days the club should wait, from 1 to 60: /club hold 7 days. To end it: /club hold off
+hold-show = Held until { $date }.
+hold-bad = I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.
+hold-bad-club = I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.
+now-held = Hardening off and setting out wait until { $date }.
+settings-hold = • Cold spell: held until { $date }
+settings-hold-club = • Cold spell: held until { $date } (your club's)
 
 ## Time zone, hour, language, units
 
@@ -526,7 +595,7 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
-club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
 
 ## Trouble
 
@@ -545,6 +614,8 @@ menu-sowings = My sowings
 menu-undo = Take the last change back
 menu-frost = My frost dates
 menu-zone = My time zone
+menu-hold = Wait out a cold spell
+menu-place = Where my seedlings grow
 menu-hour = When my reminder comes
 menu-settings = My settings
 menu-help = What the bot can do
@@ -560,6 +631,8 @@ plan-why-plant-out = Hardened plants bear nights down to { $nights }; the last f
 plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last frost is around { $last_frost }.
 plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
 plan-why-overwinter = For next year, around the first frost on { $first_frost }.
+plan-why-months = Heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+plan-why-cover = Your { $cover } moves this.
 plan-why-second-year = Sown in early summer, it blooms the next year.
 plan-why-before = It takes { $days }, before you { $then }.
 plan-why-hedge = A second chance beside the first sowing: if one fails, the other crops.

@@ -11,6 +11,7 @@ use crate::wording::{Speech, args, quoted, sentence};
 
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
+use super::place_text::cover_line;
 use super::understand::{Intent, Understood};
 use super::verdict_text::Telling;
 
@@ -136,7 +137,9 @@ impl Asked<'_> {
         for crop in self.crops() {
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
-                parts.push(when_text(crop, first, self.understood.step, self.speech));
+                let text = when_text(crop, first, self.understood.step, self.speech);
+                let cover = cover_line(crop, self.garden, first, self.speech);
+                parts.push([text].into_iter().chain(cover).collect::<Vec<_>>().join("\n"));
             }
             answer.assessments.extend(weighed);
         }
@@ -147,7 +150,8 @@ impl Asked<'_> {
     fn how(&self) -> Answer {
         let crops = self.crops();
         let assessments = crops.iter().flat_map(|crop| self.weigh(crop)).collect();
-        let texts: Vec<String> = crops.iter().map(|crop| how_text(crop, self.speech)).collect();
+        let texts: Vec<String> =
+            crops.iter().map(|crop| how_text(crop, self.garden.place, self.speech)).collect();
         Answer { assessments, text: texts.join("\n\n"), ..Answer::default() }
     }
 
@@ -245,6 +249,14 @@ impl Asked<'_> {
         let about = self.speech.about(&crop.id);
         if weighed.verdict == Err(Reason::NoFrostHere) {
             voice.say("ripens-no-frost", &about)
+        } else if weighed.season.is_some_and(|season| season.dry.is_some())
+            && !weighed.windows.season_too_short
+        {
+            format!(
+                "{}\n{}",
+                voice.say("ripens-no-frost", &about),
+                when_text(crop, weighed, None, self.speech)
+            )
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {

@@ -4,7 +4,7 @@ use crate::messages::{Press, Topic};
 use crate::wording::args;
 
 use super::desk::Desk;
-use super::{frost_talk, settings_talk};
+use super::{frost_talk, hold_talk, settings_talk};
 
 /// `/club`, alone or with one of its settings.
 pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
@@ -17,6 +17,7 @@ pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
         "zone" => settings_talk::zone(desk, Topic::Club, rest),
         "language" if rest.trim().is_empty() => settings_talk::ask_language(desk, Topic::Club),
         "language" => settings_talk::language(desk, Topic::Club, rest.trim()),
+        "hold" => hold_talk::hold(desk, Topic::Club, rest),
         _ => page(desk),
     }
 }
@@ -36,6 +37,7 @@ fn page(desk: &mut Desk<'_>) {
     });
     let language = settings_talk::language_name(desk, &club.language.clone().unwrap_or_default());
     lines.push(desk.say("settings-language", &args().text("language", &language)));
+    lines.extend(hold_talk::settings_line(desk, club.hold, false));
     lines.push(desk.say_key("club-how-to"));
     let buttons = vec![vec![
         desk.button("button-frost", Press::AskFrost(Topic::Club)),

@@ -9,8 +9,8 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, crop_talk, frost_talk, job_talk, latitude_talk, question_talk,
-    settings_talk, sowing_list, sowing_talk, undo_talk,
+    came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, job_talk, latitude_talk, place_talk,
+    question_talk, settings_talk, sowing_list, sowing_talk, undo_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -58,6 +58,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::AskZone(Topic::Club)
                     | Press::Language(Topic::Club, _)
                     | Press::AskLanguage(Topic::Club)
+                    | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
             Needs { join_token: None, role: in_group && club, facts: true }
@@ -154,6 +155,9 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
+    if place_talk::told(desk, text) {
+        return;
+    }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     let sentence = desk.tongue.sentences.read(text);
     // "I sowed peas in March, can I sow more?" asks; it does not only tell.
@@ -193,7 +197,9 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
+        Expected::Place => place_talk::came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -234,6 +240,8 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
+        Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest),
         Request::Sowings => sowing_list::list(desk, 0),
@@ -274,6 +282,10 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Units(units) => settings_talk::set_units(desk, units),
         Press::Language(topic, tag) => settings_talk::language(desk, topic, &tag),
         Press::AskLanguage(topic) => settings_talk::ask_language(desk, topic),
+        Press::Hold(topic, hold) => hold_talk::set(desk, topic, hold),
+        Press::Place(place) => place_talk::set_place(desk, place),
+        Press::Cover(cover) => place_talk::set_cover(desk, cover),
+        Press::AskPlace => place_talk::place(desk, ""),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
     }

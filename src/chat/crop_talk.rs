@@ -3,7 +3,7 @@
 use std::collections::HashSet;
 
 use crate::messages::{Button, Buttons, Press, What};
-use crate::planning::{CropId, Frost};
+use crate::planning::CropId;
 use crate::reminders::{DueJob, coming_jobs};
 use crate::wording::{args, quoted, sentence};
 
@@ -148,9 +148,7 @@ pub(super) fn frost_needed(desk: &mut Desk<'_>) -> String {
 /// The first job that the crops bring, now or next.
 fn first_up(desk: &Desk<'_>, crops: &[CropId]) -> Option<String> {
     let garden = desk.garden()?;
-    if garden.frost == Frost::Free {
-        return None;
-    }
+    garden.season_on(desk.today)?;
     let crops: Vec<_> = crops.iter().filter_map(|id| desk.crop(id)).collect();
     let jobs = coming_jobs(crops, desk.facts.known(), garden, desk.today);
     Some(sentence_of_job(desk, jobs.first()?))

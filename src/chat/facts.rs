@@ -9,7 +9,7 @@ use crate::club::{
     Units,
 };
 use crate::messages::{Outgoing, Topic};
-use crate::planning::{CropId, Frost, JobKey, MonthDay};
+use crate::planning::{Cover, CropId, Frost, Hold, HotAndWet, JobKey, MonthDay, Place};
 use crate::reminders::Known;
 
 /// Everything the store knows that a decision may depend on; read within its transaction.
@@ -90,8 +90,15 @@ pub enum Expected {
     WhichToGrow,
     /// What was sown.
     Sown,
+    /// Which of several crops a word means that the member said they sowed.
+    WhichSown {
+        /// What they told.
+        told: String,
+    },
     /// How far north.
     Latitude,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
 }
 
 /// Whose setting is expected.
@@ -137,6 +144,14 @@ pub enum Change {
     MemberReminderTime(ReminderTime),
     /// The hot and the wet months, as the member wrote them.
     MemberHotAndWet(Option<String>),
+    /// The hot and the wet months as they were understood.
+    MemberMonths(Option<HotAndWet>),
+    /// Where the member raises seedlings.
+    MemberPlace(Option<Place>),
+    /// What covers the member's beds.
+    MemberCover(Option<Cover>),
+    /// The cold spell that the member waits out.
+    MemberHold(Option<Hold>),
     /// Whether the bot may write to the member first.
     MemberReachable(bool),
     /// Crops added to the member's list; those on it already are left as they are.
@@ -181,6 +196,8 @@ pub enum Change {
     ClubZone(Option<Tz>),
     /// The club's language.
     ClubLanguage(Option<LanguageTag>),
+    /// The cold spell that the club waits out.
+    ClubHold(Option<Hold>),
 }
 
 /// What was decided: changes to keep and messages to send, both in order.
@@ -214,6 +231,11 @@ mod tests {
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
             (Expected::Latitude, r#""latitude""#),
+            (
+                Expected::WhichSown { told: "6 marigolds".to_owned() },
+                r#"{"which_sown":{"told":"6 marigolds"}}"#,
+            ),
+            (Expected::Place, r#""place""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },
                 r#"{"which_crop":{"question":"marigolds?"}}"#,

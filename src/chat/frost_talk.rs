@@ -2,7 +2,9 @@
 
 use crate::club::SettingFrom;
 use crate::messages::{Button, Press, Topic, What};
-use crate::planning::{Basis, Frost, FrostDates, FrostError, MonthDay};
+use crate::planning::{
+    Basis, Frost, FrostDates, FrostError, Garden, HotAndWet, MonthDay, MonthsError,
+};
 use crate::wording::args;
 
 use super::desk::Desk;
@@ -249,7 +251,8 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
     }
 }
 
-/// Keeps the hot and the wet months of a garden without frost, as they were written.
+/// Keeps the hot and the wet months of a garden without frost, as they were written and as they
+/// were understood; asks again where they were not.
 pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
     const LONGEST: usize = 200;
     // Frost dates after all.
@@ -262,9 +265,40 @@ pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
     if understood.intent != Intent::Unknown {
         return false;
     }
-    let months: String = text.trim().chars().take(LONGEST).collect();
-    let answer = desk.say("frost-hot-and-wet", &args().text("months", &months));
-    desk.change(Change::MemberHotAndWet(Some(months)));
-    desk.reply(answer);
+    let phrases = desk.tongue.understanding.phrases();
+    let told = desk.tongue.sentences.seasons.read(text, phrases);
+    let months = told.map(|(hot, wet)| HotAndWet::new(hot, wet));
+    match months {
+        Some(Ok(months)) => {
+            let written: String = text.trim().chars().take(LONGEST).collect();
+            let answer = months_answer(desk, &written, months);
+            desk.change(Change::MemberHotAndWet(Some(written)));
+            desk.change(Change::MemberMonths(Some(months)));
+            desk.reply(answer);
+        }
+        refused => {
+            let answer = match refused {
+                Some(Err(MonthsError::All)) => desk.say_key("frost-months-all"),
+                _ => desk.say_key("frost-months-not-understood"),
+            };
+            desk.expect(Expected::HotAndWet);
+            desk.reply(answer);
+        }
+    }
     true
+}
+
+/// The months repeated, with the season that they leave.
+fn months_answer(desk: &Desk<'_>, written: &str, months: HotAndWet) -> String {
+    let args = args().text("months", written);
+    let season = Garden::FROST_FREE.with_months(Some(months)).season_on(desk.today);
+    match season.and_then(|season| Some((season.last_frost, season.dry?.heat))) {
+        Some((starts, heat)) => {
+            let month =
+                |date: chrono::NaiveDate| desk.speech.voice.month(chrono::Datelike::month(&date));
+            let args = args.text("starts", month(starts)).text("heat", month(heat));
+            desk.say("frost-hot-and-wet", &args)
+        }
+        None => desk.say_key("frost-months-not-understood"),
+    }
 }

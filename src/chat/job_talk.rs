@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, JobAnswer, Press, What};
-use crate::planning::{Frost, JobKey, Step};
+use crate::planning::{JobKey, Step};
 use crate::reminders::{
     DueJob, MOST_JOBS, coming_jobs, job_line, job_of, needs_mild_nights, open_jobs,
     reminder_buttons,
@@ -16,6 +16,7 @@ use super::came_up_talk::{came_up, offer_to_sow_again};
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
+use super::hold_talk;
 use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
 use super::understand::{CameUp, Understood};
 
@@ -29,7 +30,7 @@ pub(super) fn now(desk: &mut Desk<'_>) {
         desk.reply(text);
         return;
     };
-    let no_plan = garden.frost == Frost::Free && desk.facts.sowings.is_empty();
+    let no_plan = garden.season_on(desk.today).is_none() && desk.facts.sowings.is_empty();
     if desk.facts.crops.is_empty() || no_plan {
         let understood = Understood::what_now(desk.today);
         let answer = Asked {
@@ -61,6 +62,7 @@ fn jobs_page(
 ) -> (String, crate::messages::Buttons) {
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
     let open = open_jobs(desk.own_crops(), desk.facts.known(), garden, on);
+    let held = hold_talk::now_line(desk, on);
     let voice = &desk.speech.voice;
     let date = args().text("date", voice.date_with_weekday(on));
     if open.is_empty() {
@@ -68,7 +70,7 @@ fn jobs_page(
         let coming = coming_jobs(desk.own_crops(), desk.facts.known(), garden, on);
         let next = coming.first().map(|due| sentence_of_job(desk, due));
         return (
-            [Some(nothing), next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
+            [Some(nothing), held, next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
             Vec::new(),
         );
     }
@@ -77,6 +79,7 @@ fn jobs_page(
     let shown: Vec<DueJob> = open.into_iter().skip(page * MOST_JOBS).take(MOST_JOBS).collect();
     let mut lines = vec![desk.say("now-jobs-head", &date)];
     lines.extend(numbered(desk, &shown, on));
+    lines.extend(held);
     if shown.iter().any(|due| needs_mild_nights(due, desk.catalogue())) {
         lines.push(desk.say_key("morning-check-forecast"));
     }

@@ -1,12 +1,39 @@
 //! Why a job of the plan stands where it does, in one sentence.
 
-use crate::planning::{Crop, Job, JobBasis, Label, Season, Step, cut_short_by_heat};
+use crate::planning::{Crop, Job, JobBasis, Label, Season, Step, cut_short_by_heat, windows};
 use crate::wording::{Speech, args};
 
-/// The reason for a job's dates.
+use super::place_text::cover_name;
+
+/// The reason for a job's dates, and the cover that moved them where one did.
 #[must_use]
 pub fn job_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> String {
+    let why = season_why(crop, job, season, speech);
+    let Some(cover) = season.cover else { return why };
+    let bare = windows(crop, &Season { cover: None, ..*season });
+    let mut bare = bare.of(job.key.step).iter().filter(|window| window.label == job.window.label);
+    let moved = bare.next().is_some_and(|window| window.ideal_from != job.window.ideal_from);
+    if !moved {
+        return why;
+    }
+    let args = args().text("cover", cover_name(cover, speech));
+    format!("{why} {}", speech.voice.say("plan-why-cover", &args))
+}
+
+fn season_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> String {
     let voice = &speech.voice;
+    if let Some(dry) = season.dry.filter(|_| !matches!(job.key.step, Step::HardenOff | Step::PotUp))
+    {
+        let args = args()
+            .text("starts", voice.date(season.last_frost))
+            .text("heat", voice.date(dry.heat))
+            .text("coolest", voice.date(dry.coolest_to));
+        return if crop.outdoors.bears_heat {
+            voice.say("why-months-bears-heat", &args)
+        } else {
+            voice.say("plan-why-months", &args)
+        };
+    }
     let first = season.first_frost.map_or_else(String::new, |first| voice.date(first));
     let args = args().text("last_frost", voice.date(season.last_frost)).text("first_frost", first);
     match job.basis {

@@ -1,10 +1,10 @@
 //! How far north a garden lies, which decides the onions that form bulbs there.
 
-use crate::planning::{OnionClass, onion_classes};
 use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::onion_text::onion_sentence;
 
 /// `/latitude 47`.
 pub(super) fn latitude(desk: &mut Desk<'_>, rest: &str) {
@@ -29,7 +29,7 @@ pub(super) fn latitude_came(desk: &mut Desk<'_>, text: &str) -> bool {
     } else {
         desk.say("latitude-set", &degrees)
     };
-    let text = format!("{noted}\n{}", onion_sentence(desk, latitude));
+    let text = format!("{noted}\n{}", onion_sentence(latitude, &desk.speech));
     desk.reply(text);
     true
 }
@@ -59,20 +59,8 @@ fn read_latitude(text: &str) -> Option<i64> {
 /// Which onions to buy, or the question how far north the garden lies.
 pub(super) fn onion_line(desk: &Desk<'_>) -> String {
     match desk.facts.member.latitude {
-        Some(latitude) => onion_sentence(desk, latitude),
+        Some(latitude) => onion_sentence(latitude, &desk.speech),
         None => desk.say_key("onion-ask-latitude"),
-    }
-}
-
-fn onion_sentence(desk: &Desk<'_>, latitude: i64) -> String {
-    match onion_classes(latitude).as_slice() {
-        [OnionClass::LongDay, OnionClass::Intermediate] => desk.say_key("onion-long-intermediate"),
-        [OnionClass::Intermediate, OnionClass::ShortDay] => {
-            desk.say_key("onion-intermediate-short")
-        }
-        [OnionClass::LongDay, ..] => desk.say_key("onion-long"),
-        [OnionClass::Intermediate, ..] => desk.say_key("onion-intermediate"),
-        _ => desk.say_key("onion-short"),
     }
 }
 

@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
-    Assessment, Crop, Label, Light, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
+    Assessment, Crop, Label, Light, Place, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -37,7 +37,12 @@ pub(super) fn when_text(
     let mut lines = vec![sentence(&when_head(crop, weighed, windows, speech))];
     for step in steps {
         for window in windows.of(step) {
-            lines.push(window_line(crop, step, window, speech, weighed.on));
+            let mut window = *window;
+            if weighed.season.is_some_and(|season| season.dry.is_some()) {
+                // The season is one, so its windows are not for autumn alone.
+                window.label = Label::Spring;
+            }
+            lines.push(window_line(crop, step, &window, speech, weighed.on));
         }
     }
     lines.join("\n")
@@ -47,6 +52,9 @@ fn when_head(crop: &Crop, weighed: &Assessment, windows: &Windows, speech: &Spee
     let voice = &speech.voice;
     let about = speech.about(&crop.id);
     let Some(season) = weighed.season else { return voice.say("when-head", &about) };
+    if season.dry.is_some() {
+        return voice.say("when-head-months", &about);
+    }
     let from_autumn =
         windows.plant_out.iter().any(|w| w.label == Label::Overwintering && crop.ways.is_empty());
     match season.first_frost.filter(|_| from_autumn) {
@@ -98,7 +106,7 @@ fn date(speech: &Speech, date: NaiveDate, on: NaiveDate) -> String {
 }
 
 /// How a crop is sown and grown: depth, warmth, light, cell, days to come up, spacing.
-pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
+pub(super) fn how_text(crop: &Crop, place: Option<Place>, speech: &Speech) -> String {
     let voice = &speech.voice;
     let about = || speech.about(&crop.id);
     let mut lines = vec![sentence(&voice.say("how-head", &about()))];
@@ -141,12 +149,9 @@ pub(super) fn how_text(crop: &Crop, speech: &Speech) -> String {
         lines.push(voice.say("how-warmth", &args));
     }
     if let Some(days) = &seed.emerge_days {
-        lines.push(
-            voice.say(
-                "how-days",
-                &about().text("days", voice.days_range(days.is.low, days.is.high)),
-            ),
-        );
+        let days = place.map_or(days.is, |place| place.emerge_days(days.is));
+        let days = about().text("days", voice.days_range(days.low, days.high));
+        lines.push(voice.say("how-days", &days));
     }
     if let Some(indoors) = &crop.indoors {
         let age = &indoors.age_weeks.ideal;

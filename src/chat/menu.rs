@@ -38,6 +38,8 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("sowings", speech.plain("menu-sowings")),
             ("undo", speech.plain("menu-undo")),
             ("frost", speech.plain("menu-frost")),
+            ("place", speech.plain("menu-place")),
+            ("hold", speech.plain("menu-hold")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
             ("settings", speech.plain("menu-settings")),

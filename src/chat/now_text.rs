@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
-use crate::planning::{Assessment, Frost, Garden, Step, Verdict};
+use crate::planning::{Assessment, Garden, Step, Verdict};
 use crate::wording::{Speech, args, sentence};
 
 use super::answer::kind_word;
@@ -23,7 +23,7 @@ pub(super) fn now_text(
 ) -> String {
     let voice = &speech.voice;
     let on = understood.on;
-    if garden.frost == Frost::Free {
+    if garden.season_on(on).is_none() {
         return speech.plain("now-no-frost");
     }
     let kind =

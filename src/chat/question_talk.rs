@@ -2,14 +2,16 @@
 
 use chrono::NaiveDate;
 
-use crate::messages::{Button, Press};
-use crate::planning::{CropId, Frost, Verdict};
+use crate::catalogue::AmbiguousWord;
+use crate::messages::{Button, Buttons, Press};
+use crate::planning::{CropId, Verdict};
 use crate::wording::args;
 
 use super::answer::Asked;
 use super::crop_talk::frost_needed;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::sowing_talk;
 use super::understand::{Intent, Understood};
 
 /// A question came, as it was written.
@@ -26,20 +28,25 @@ fn which_first(desk: &mut Desk<'_>, understood: &Understood, question: &str) -> 
     let Some(word) = understood.ambiguous.iter().find(|word| word.means.len() > 1) else {
         return false;
     };
-    let names: Vec<String> = word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
-    let about = args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
-    let text = desk.say("which-crop", &about);
-    let buttons = word
-        .means
-        .iter()
-        .map(|id| {
-            let label = desk.say("button-crop", &args().text("crop", desk.speech.crops(id)));
-            vec![Button::press(label, Press::Meant(id.clone(), understood.on))]
-        })
-        .collect();
+    let (text, buttons) = which_crop(desk, word, understood.on);
     desk.expect(Expected::WhichCrop { question: question.chars().take(400).collect() });
     desk.reply_with(text, buttons);
     true
+}
+
+/// Asks which crop a word of several meanings means, with a button for each.
+pub(super) fn which_crop(
+    desk: &Desk<'_>,
+    word: &AmbiguousWord,
+    on: NaiveDate,
+) -> (String, Buttons) {
+    let names: Vec<String> = word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+    let about = args().text("word", &word.word).text("crops", desk.speech.voice.list_or(&names));
+    let button = |id: &CropId| {
+        let label = desk.say("button-crop", &args().text("crop", desk.speech.crops(id)));
+        vec![Button::press(label, Press::Meant(id.clone(), on))]
+    };
+    (desk.say("which-crop", &about), word.means.iter().map(button).collect())
 }
 
 /// The name of the crop that was meant came in words; `false` where it is something else.
@@ -55,6 +62,11 @@ pub(super) fn which_came(desk: &mut Desk<'_>, question: &str, text: &str) -> boo
 /// The crop that was meant came by a button; the question is the one that waited, if it still
 /// does, and else "can I start it?".
 pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
+    if let Some(Expected::WhichSown { told }) = desk.facts.expected.clone() {
+        desk.change(Change::Expect(None));
+        sowing_talk::meant(desk, &told, crop, on);
+        return;
+    }
     let mut understood = match &desk.facts.expected {
         Some(Expected::WhichCrop { question }) => {
             desk.tongue.understanding.understand(question, desk.today)
@@ -79,7 +91,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
             desk.reply(text);
             return;
         }
-        None => crate::planning::Garden::FROST_FREE,
+        None => {
+            let member = &desk.facts.member;
+            crate::planning::Garden::FROST_FREE.with(member.place, member.cover)
+        }
     };
     // In private "what now" is about one's own list; in the group it is about everybody's crops.
     let own =
@@ -94,7 +109,7 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
     }
     .answer();
     let mut buttons = Vec::new();
-    let may_remind = desk.in_private() && garden.frost != Frost::Free;
+    let may_remind = desk.in_private() && garden.season_on(desk.today).is_some();
     if let ([crop], true) = (understood.crops.as_slice(), may_remind) {
         let wait = answer.assessments.first().and_then(crate::planning::Assessment::verdict);
         let worth_it = wait.is_some_and(|verdict| verdict != Verdict::TooLate);

@@ -2,6 +2,9 @@
 
 use serde::Deserialize;
 
+use super::hold_words::{HoldWords, RawHold};
+use super::month_words::{RawSeasons, SeasonWords};
+use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -29,6 +32,10 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Wait out a cold spell.
+    Hold,
+    /// Where seedlings are raised and what covers the beds.
+    Place,
     /// The coordinator's page.
     Club,
     /// A sowing that was made.
@@ -57,6 +64,8 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "hold" => Self::Hold,
+            "place" => Self::Place,
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
@@ -72,6 +81,9 @@ impl Request {
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    places: RawPlaces,
+    hold: RawHold,
+    seasons: RawSeasons,
 }
 
 #[derive(Debug, Deserialize)]
@@ -83,6 +95,7 @@ struct Lists {
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    hold: Vec<String>,
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
@@ -95,6 +108,12 @@ struct Lists {
 pub struct Sentences {
     openings: Vec<(String, Request)>,
     everything: Vec<String>,
+    /// How places and covers are told.
+    pub places: PlaceWords,
+    /// How hot and wet months are told.
+    pub seasons: SeasonWords,
+    /// How long a hold is.
+    pub hold: HoldWords,
 }
 
 impl Sentences {
@@ -112,6 +131,7 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
@@ -124,7 +144,13 @@ impl Sentences {
         // A longer opening says more than a shorter one that it begins with.
         openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
         let everything = read.everything.iter().map(|text| normalise(text)).collect();
-        Ok(Self { openings, everything })
+        Ok(Self {
+            openings,
+            everything,
+            places: PlaceWords::new(read.places),
+            seasons: SeasonWords::new(&read.seasons),
+            hold: HoldWords::new(&read.hold),
+        })
     }
 
     /// Whether the text means the whole list: "all", "everything".

@@ -9,6 +9,7 @@ use crate::wording::{args, quoted};
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::{hold_talk, place_talk};
 
 /// `/settings`.
 pub(super) fn show(desk: &mut Desk<'_>) {
@@ -28,6 +29,9 @@ pub(super) fn show(desk: &mut Desk<'_>) {
     if let Some(months) = &member.hot_and_wet {
         lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
     }
+    lines.extend(place_talk::settings_lines(desk));
+    let clubs = settings.hold.from == SettingFrom::Club;
+    lines.extend(hold_talk::settings_line(desk, settings.hold.is, clubs));
     let zone = args().text("zone", zone_name(settings.zone.is));
     lines.push(match settings.zone.from {
         SettingFrom::Member => desk.say("settings-zone", &zone),
@@ -58,7 +62,10 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         ],
         vec![desk.button("button-hour", Press::AskHour), units],
     ];
-    buttons.push(vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
+    buttons.push(vec![
+        desk.button("button-language", Press::AskLanguage(Topic::Mine)),
+        desk.button("button-place", Press::AskPlace),
+    ]);
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
 }

@@ -10,11 +10,15 @@ use crate::wording::args;
 use super::answer::unknown_name;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::question_talk::which_crop;
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
 use super::understand::{SownText, ToldDay};
 
 /// The most crops for which each sowing is told with all that follows.
 const MOST_WHOLE: usize = 3;
+
+/// The most characters of a text that waits for an answer.
+const MOST_KEPT: usize = 400;
 
 /// The most sowings that one message can record.
 const MOST_AT_ONCE: usize = 50;
@@ -31,10 +35,35 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
         return;
     }
     let told = desk.tongue.understanding.sown_in(rest, desk.today);
-    match sowings_of(desk, &told) {
+    take(desk, rest, &told);
+}
+
+/// Records what was told, asks which crop is meant, or says why nothing changed.
+fn take(desk: &mut Desk<'_>, text: &str, told: &SownText) {
+    if let Some((word, _)) = told.ambiguous.first() {
+        let (ask, buttons) = which_crop(desk, word, desk.today);
+        desk.expect(Expected::WhichSown { told: text.chars().take(MOST_KEPT).collect() });
+        desk.reply_with(ask, buttons);
+        return;
+    }
+    match sowings_of(desk, told) {
         Ok(sowings) => record(desk, sowings),
         Err(why) => desk.reply(why),
     }
+}
+
+/// The name of the crop that was sown came in words; `false` where it is something else.
+pub(super) fn which_came(desk: &mut Desk<'_>, told: &str, text: &str) -> bool {
+    let list = desk.tongue.understanding.crops_in(text);
+    let ([crop], true) = (list.found.as_slice(), list.unknown.is_empty()) else { return false };
+    meant(desk, told, crop, desk.today);
+    true
+}
+
+/// A word of what was told on the day `on` means this crop.
+pub(super) fn meant(desk: &mut Desk<'_>, text: &str, crop: &CropId, on: NaiveDate) {
+    let told = desk.tongue.understanding.sown_in(text, on).meaning(crop);
+    take(desk, text, &told);
 }
 
 /// Takes a text as what was sown; `false` where it names no crop.
@@ -48,13 +77,6 @@ pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
 
 /// The sowings that were told, or the one sentence that says why there are none.
 fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
-    let voice = &desk.speech.voice;
-    if let Some(word) = told.ambiguous.first() {
-        let names: Vec<String> =
-            word.means.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
-        let about = args().text("word", &word.word).text("crops", voice.list_or(&names));
-        return Err(desk.say("sown-which", &about));
-    }
     if let Some(name) = told.unknown.first() {
         return Err(unknown_name(&name.written, &name.near, &desk.speech));
     }

@@ -1,7 +1,9 @@
 //! Sowings in words: which one it is, and what follows from it.
 
 use crate::club::Sowing;
-use crate::planning::{Crop, HarvestKind, SowingPlan, Step, Way, sowing_plan};
+use crate::planning::{
+    Crop, HarvestKind, SowingPlan, Step, Verdict, Way, assess, oldest_weeks, sowing_plan,
+};
 use crate::wording::{args, sentence};
 
 use super::desk::Desk;
@@ -40,6 +42,25 @@ fn emergence(desk: &Desk<'_>, plan: &SowingPlan) -> Option<String> {
     Some(desk.say("sowing-up", &args().text("days", days).text("resow", resow)))
 }
 
+/// That plants sown too early outgrow their cells before they can go out, and when to sow again.
+fn too_old(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Option<String> {
+    let garden = desk.garden()?;
+    let indoors = crop.indoors.as_ref().filter(|_| sowing.way == Way::Indoors)?;
+    let out = plan.of(Step::PlantOut)?;
+    let oldest = oldest_weeks(&indoors.age_weeks, garden.place);
+    let age = out.ideal_from.signed_duration_since(sowing.sown_on).num_days();
+    if age <= oldest * 7 {
+        return None;
+    }
+    let voice = &desk.speech.voice;
+    let about = args().text("age", voice.weeks(age)).text("most", voice.weeks(oldest * 7));
+    let again = assess(crop, garden, Step::SowIndoors, desk.today);
+    match again.next_date.filter(|_| again.verdict() == Some(Verdict::TooEarly)) {
+        Some(from) => Some(desk.say("sowing-too-old", &about.text("from", desk.date(from)))),
+        None => Some(desk.say("sowing-old", &about)),
+    }
+}
+
 /// Everything that follows from a sowing, a line each.
 pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
     let voice = &desk.speech.voice;
@@ -66,6 +87,7 @@ pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option
             _ => desk.say("sowing-step", &args),
         });
     }
+    lines.extend(too_old(desk, crop, sowing, &plan));
     if plan.too_late {
         lines.push(desk.say("sowing-too-late", &desk.speech.about(&crop.id)));
     }

@@ -4,11 +4,12 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use crate::planning::{
     Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
-    Step, Verdict, Window, assess, ripening_of,
+    Step, Verdict, Window, assess, oldest_weeks, ripening_of,
 };
 use crate::wording::{Args, Speech, args, sentence};
 
 use super::caution_text::caution_lines;
+use super::place_text::{cover_line, place_line};
 
 /// What a verdict is told about.
 pub(super) struct Telling<'a> {
@@ -25,7 +26,9 @@ impl Telling<'_> {
     pub(super) fn whole(&self) -> String {
         let mut lines = vec![sentence(&self.head())];
         lines.extend(self.why());
+        lines.extend(cover_line(self.crop, self.garden, self.assessment, self.speech));
         lines.extend(self.next());
+        lines.extend(place_line(self.crop, self.garden, self.assessment, self.speech));
         if self.assessment.verdict().is_some_and(Verdict::workable) {
             lines.extend(caution_lines(self.crop, self.assessment.step, self.speech));
         }
@@ -108,6 +111,9 @@ impl Telling<'_> {
             Err(Reason::NoFrostHere) => return Some(self.speech.plain("why-no-frost")),
             Err(_) => return None,
         };
+        if let Some(why) = self.why_months(verdict) {
+            return Some(why);
+        }
         let first = match (self.assessment.step, verdict) {
             (_, Verdict::TooLate) => self.why_too_late(),
             (_, Verdict::Late) => self.why_late(),
@@ -179,6 +185,36 @@ impl Telling<'_> {
         lines
     }
 
+    /// Where no frost decides, what the hot and the wet months say.
+    fn why_months(&self, verdict: Verdict) -> Option<String> {
+        if matches!(self.assessment.step, Step::PotUp | Step::HardenOff) {
+            return None;
+        }
+        let voice = &self.speech.voice;
+        let season = self.assessment.season?;
+        let dry = season.dry?;
+        let args = self
+            .args()
+            .text("starts", self.date(season.last_frost))
+            .text("heat", self.date(dry.heat))
+            .text("coolest", self.date(dry.coolest_to));
+        let bears_heat = self.crop.outdoors.bears_heat;
+        let ended = self.assessment.window.map(|window| self.date(window.to));
+        let counted = match (verdict, ended) {
+            (Verdict::TooLate, _) if self.assessment.windows.season_too_short => {
+                return Some(voice.say("why-months-short", &args));
+            }
+            (Verdict::TooLate, Some(ended)) if !bears_heat => {
+                return Some(voice.say("why-months-too-late", &args.text("ended", ended)));
+            }
+            (Verdict::TooLate | Verdict::Late, _) => return None,
+            _ if bears_heat => voice.say("why-months-bears-heat", &args),
+            _ => voice.say("why-months", &args),
+        };
+        let age = (self.assessment.step == Step::SowIndoors).then(|| self.why_age(verdict));
+        Some(age.flatten().map_or(counted.clone(), |age| format!("{age} {counted}")))
+    }
+
     fn why_age(&self, verdict: Verdict) -> Option<String> {
         let voice = &self.speech.voice;
         let age = &self.crop.indoors.as_ref()?.age_weeks;
@@ -188,7 +224,7 @@ impl Telling<'_> {
             .text("age", voice.weeks(self.assessment.age_days()?))
             .text("setout", self.date(set_out))
             .text("best", voice.weeks_range(7 * age.ideal.low, 7 * age.ideal.high))
-            .text("most", voice.weeks(age.workable.high * 7));
+            .text("most", voice.weeks(oldest_weeks(age, self.garden.place) * 7));
         Some(match verdict {
             Verdict::TooEarly => voice.say("why-too-old", &args),
             _ => voice.say("why-age", &args),
@@ -354,6 +390,8 @@ impl Telling<'_> {
             Step::SowIndoors | Step::SowOutdoors => {
                 let depth = seed.depth_mm.as_ref()?.is;
                 let emerge = seed.emerge_days.as_ref()?.is;
+                let place = self.garden.place.filter(|_| self.assessment.step == Step::SowIndoors);
+                let emerge = place.map_or(emerge, |place| place.emerge_days(emerge));
                 let soil = seed.soil_c.as_ref()?;
                 let args = self
                     .args()

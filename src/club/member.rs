@@ -3,7 +3,7 @@
 use chrono_tz::Tz;
 
 use super::{LanguageTag, ReminderTime, Units};
-use crate::planning::{Frost, Garden};
+use crate::planning::{Cover, Frost, Garden, Hold, HotAndWet, Place};
 
 /// The store's number of a club; it outlives every change of the group's own id.
 pub type ClubId = i64;
@@ -26,6 +26,8 @@ pub struct Club {
     pub zone: Option<Tz>,
     /// Language.
     pub language: Option<LanguageTag>,
+    /// The cold spell that the club waits out.
+    pub hold: Option<Hold>,
     /// The opaque token of the button that joins a member to this club.
     pub join_token: String,
 }
@@ -55,6 +57,14 @@ pub struct Member {
     pub hot_and_wet: Option<String>,
     /// Degrees from the equator, north positive, -90 to 90; for what the length of days decides.
     pub latitude: Option<i64>,
+    /// Those months as they were understood.
+    pub months: Option<HotAndWet>,
+    /// Where they raise seedlings.
+    pub place: Option<Place>,
+    /// What covers their beds.
+    pub cover: Option<Cover>,
+    /// The cold spell that they wait out.
+    pub hold: Option<Hold>,
 }
 
 /// Where a setting comes from.
@@ -82,6 +92,8 @@ pub struct Setting<T> {
 pub struct Settings {
     /// The garden; `None` where nobody has given frost dates.
     pub garden: Setting<Option<Garden>>,
+    /// The cold spell that is waited out: the longer of the member's and the club's.
+    pub hold: Setting<Option<Hold>>,
     /// The time zone, UTC where nobody set one.
     pub zone: Setting<Tz>,
     /// The language, English where nobody set one.
@@ -107,8 +119,22 @@ impl Settings {
             pick(member.and_then(|m| m.language.clone()), club.and_then(|c| c.language.clone()));
         let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
+        let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
+        let months = member.and_then(|m| m.months);
+        let (own, clubs) = (member.and_then(|m| m.hold), club.and_then(|c| c.hold));
+        let hold = Hold::longer(own, clubs);
+        let from = match hold {
+            None => SettingFrom::Nobody,
+            hold if hold == own => SettingFrom::Member,
+            Some(_) => SettingFrom::Club,
+        };
+        let hold = Setting { is: hold, from };
+        let garden = frost
+            .is
+            .map(|frost| Garden::of(frost).with(place, cover).holding(hold.is).with_months(months));
         Self {
-            garden: Setting { is: frost.is.map(|frost| Garden { frost }), from: frost.from },
+            garden: Setting { is: garden, from: frost.from },
+            hold,
             zone: Setting { is: zone.is.unwrap_or(Tz::UTC), from: zone.from },
             language,
             units,

@@ -6,7 +6,7 @@ use clap::Args;
 
 use crate::chat::Knowledge;
 use crate::club::LanguageTag;
-use crate::planning::{Basis, Garden, MonthDay};
+use crate::planning::{Basis, Frost, Garden, HotAndWet, MonthDay, Months};
 use crate::wording::Speech;
 
 /// What the user gave is wrong; the sentence names the mend.
@@ -26,6 +26,18 @@ pub struct GardenFlags {
     /// The average first autumn frost as MM-DD, or none.
     #[arg(long, value_name = "MM-DD|none")]
     first_frost: Option<String>,
+    /// In a garden without frost: the hot months, such as 6-9, or none.
+    #[arg(long, value_name = "MONTHS")]
+    hot: Option<String>,
+    /// In a garden without frost: the wet months, such as 6-10, or none.
+    #[arg(long, value_name = "MONTHS")]
+    wet: Option<String>,
+    /// Where seedlings are raised: windowsill, lights, heat-mat or greenhouse.
+    #[arg(long, value_name = "PLACE")]
+    place: Option<String>,
+    /// What covers the beds: fleece, cold-frame or tunnel.
+    #[arg(long, value_name = "COVER")]
+    cover: Option<String>,
     /// The IANA time zone that decides which day is today.
     #[arg(long, value_name = "IANA", default_value = "UTC")]
     zone: String,
@@ -47,6 +59,10 @@ impl GardenFlags {
         let first = frost("--first-frost", self.first_frost.as_deref(), "10-05")?;
         let garden = Garden::new(last, first, Basis::Average)
             .map_err(|error| BadInput(format!("--last-frost and --first-frost: {error}")))?;
+        let garden = garden.with_months(self.months(garden)?).with(
+            named("--place", self.place.as_deref(), "windowsill, lights, heat-mat or greenhouse")?,
+            named("--cover", self.cover.as_deref(), "fleece, cold-frame or tunnel")?,
+        );
         let zone: Tz = self.zone.parse().map_err(|_| {
             BadInput(format!(
                 "--zone {}: there is no such time zone; give an IANA name such as America/Denver",
@@ -58,6 +74,28 @@ impl GardenFlags {
             None => Utc::now().with_timezone(&zone).date_naive(),
         };
         Ok(Read { today, garden, language: language(&self.language, knowledge)? })
+    }
+}
+
+impl GardenFlags {
+    /// The hot and the wet months; a frost decides where there is one.
+    fn months(&self, garden: Garden) -> Result<Option<HotAndWet>, BadInput> {
+        let read = |flag: &str, text: Option<&str>| {
+            let text = text.unwrap_or("none");
+            text.parse::<Months>().map_err(|error| BadInput(format!("{flag}: {error}")))
+        };
+        if self.hot.is_none() && self.wet.is_none() {
+            return Ok(None);
+        }
+        if garden.frost != Frost::Free {
+            let frost = "--hot and --wet are for a garden without frost: leave them out, or give \
+                         --last-frost none --first-frost none";
+            return Err(BadInput(frost.to_owned()));
+        }
+        let hot = read("--hot", self.hot.as_deref())?;
+        let wet = read("--wet", self.wet.as_deref())?;
+        let months = HotAndWet::new(hot, wet);
+        months.map(Some).map_err(|error| BadInput(format!("--hot and --wet: {error}")))
     }
 }
 
@@ -90,6 +128,18 @@ fn frost(flag: &str, text: Option<&str>, example: &str) -> Result<Option<MonthDa
         return Ok(None);
     }
     text.parse().map(Some).map_err(|error| BadInput(format!("{flag}: {error}, or none")))
+}
+
+/// A place or a cover; a hyphen and an underscore are the same here.
+fn named<T: std::str::FromStr>(
+    flag: &str,
+    text: Option<&str>,
+    choices: &str,
+) -> Result<Option<T>, BadInput> {
+    let Some(text) = text else { return Ok(None) };
+    let plain = text.trim().to_lowercase().replace(['-', ' '], "_");
+    let read = plain.parse().map(Some);
+    read.map_err(|_| BadInput(format!("{flag} {text}: not known; choose {choices}")))
 }
 
 fn language(text: &str, knowledge: &Knowledge) -> Result<LanguageTag, BadInput> {

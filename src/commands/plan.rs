@@ -10,8 +10,8 @@ use serde::Serialize;
 use super::CommandError;
 use super::flags::{BadInput, GardenFlags, Read};
 use crate::catalogue::{Meaning, normalise};
-use crate::chat::{Knowledge, job_why};
-use crate::planning::{Crop, CropId, Frost, Job, Label, Season, Step, planned_jobs};
+use crate::chat::{Knowledge, job_why, onion_sentence};
+use crate::planning::{Crop, CropId, Job, Label, Season, Step, planned_jobs};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -22,6 +22,10 @@ pub struct PlanArgs {
     /// Print the jobs as JSON.
     #[arg(long)]
     json: bool,
+    /// How many degrees from the equator, south negative, such as 47 or -33; for onions, whose bulbs
+    /// depend on the length of the days.
+    #[arg(long, value_name = "DEGREES", allow_negative_numbers = true)]
+    latitude: Option<String>,
     /// The crops, divided by commas, for example: tomato,basil,pole bean.
     #[arg(long, value_name = "A,B,C")]
     crops: Option<String>,
@@ -45,10 +49,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let read = arguments.garden.read(&knowledge)?;
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
-    let season = match read.garden.frost {
-        Frost::Dates(frost) => Some(Season::that_matters(frost, read.today)),
-        Frost::Free => None,
-    };
+    let season = read.garden.season_on(read.today);
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
         .flat_map(|crop| {
@@ -56,8 +57,13 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
         })
         .collect();
     all.sort_by_key(|(_, job)| (job.window.ideal_from, job.window.ideal_to));
+    let latitude = arguments.latitude.as_deref().map(latitude).transpose()?;
     let why = |crop: &Crop, job: &Job| {
-        season.as_ref().map_or_else(String::new, |season| job_why(crop, job, season, &speech))
+        let why = season.as_ref().map(|season| job_why(crop, job, season, &speech));
+        let begins = job.key.step.is_sowing() || crop.ways.is_empty();
+        let onions = latitude.filter(|_| begins && crop.outdoors.bulbs_by_daylength);
+        let onions = onions.map(|latitude| onion_sentence(latitude, &speech));
+        why.into_iter().chain(onions).collect::<Vec<_>>().join(" ")
     };
     if arguments.json {
         let planned: Vec<PlannedJob> = all
@@ -113,6 +119,14 @@ fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech)
         .text("why", why);
     // In some languages a span of days begins with a word in small letters.
     sentence(&voice.say("plan-line", &args))
+}
+
+fn latitude(text: &str) -> Result<i64, BadInput> {
+    let wrong = || {
+        BadInput(format!("--latitude {text}: give whole degrees from -90 to 90, such as 47 or -33"))
+    };
+    let degrees: i64 = text.trim().parse().map_err(|_| wrong())?;
+    if (-90..=90).contains(&degrees) { Ok(degrees) } else { Err(wrong()) }
 }
 
 fn crops<'k>(

@@ -8,7 +8,7 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use crate::club::{ReminderTime, Units};
-use crate::planning::{Basis, CropId, Frost, FrostDates, JobKey, MonthDay};
+use crate::planning::{Basis, Cover, CropId, Frost, FrostDates, Hold, JobKey, MonthDay, Place};
 
 /// What a member answers to a job.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -78,6 +78,14 @@ pub enum Press {
     Language(Topic, String),
     /// Ask for a language.
     AskLanguage(Topic),
+    /// Set where seedlings are raised; `None` is "not said".
+    Place(Option<Place>),
+    /// Set what covers the beds; `None` is nothing.
+    Cover(Option<Cover>),
+    /// Ask where seedlings are raised and what covers the beds.
+    AskPlace,
+    /// Set the cold spell that is waited out; `None` is none.
+    Hold(Topic, Option<Hold>),
     /// Show the settings.
     Settings,
     /// Show the coordinator's page.
@@ -148,6 +156,27 @@ fn read_frost_dates(text: &str) -> Option<FrostDates> {
     FrostDates::new(last.parse().ok()?, first, basis).ok()
 }
 
+/// A place in a button; `-` is "not said".
+fn write_place(place: Option<Place>) -> &'static str {
+    match place {
+        None => "-",
+        Some(Place::Windowsill) => "w",
+        Some(Place::Lights) => "l",
+        Some(Place::HeatMat) => "h",
+        Some(Place::Greenhouse) => "g",
+    }
+}
+
+/// A cover in a button; `-` is nothing.
+fn write_cover(cover: Option<Cover>) -> &'static str {
+    match cover {
+        None => "-",
+        Some(Cover::Fleece) => "f",
+        Some(Cover::ColdFrame) => "c",
+        Some(Cover::Tunnel) => "t",
+    }
+}
+
 impl fmt::Display for Press {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
@@ -180,6 +209,11 @@ impl fmt::Display for Press {
             Self::Units(Units::Customary) => f.write_str("u:c"),
             Self::Language(topic, tag) => write!(f, "l:{topic}:{tag}"),
             Self::AskLanguage(topic) => write!(f, "L:{topic}"),
+            Self::Place(place) => write!(f, "p:{}", write_place(*place)),
+            Self::Cover(cover) => write!(f, "v:{}", write_cover(*cover)),
+            Self::AskPlace => f.write_str("P"),
+            Self::Hold(topic, None) => write!(f, "o:{topic}:-"),
+            Self::Hold(topic, Some(hold)) => write!(f, "o:{topic}:{hold}"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
         }
@@ -251,6 +285,20 @@ fn read(text: &str) -> Option<Press> {
             Press::Language(topic.parse().ok()?, tag.to_owned())
         }
         "L" => Press::AskLanguage(rest.parse().ok()?),
+        "p" => {
+            let all = std::iter::once(None).chain(Place::ALL.map(Some));
+            Press::Place(all.into_iter().find(|place| write_place(*place) == rest)?)
+        }
+        "v" => {
+            let all = std::iter::once(None).chain(Cover::ALL.map(Some));
+            Press::Cover(all.into_iter().find(|cover| write_cover(*cover) == rest)?)
+        }
+        "P" if rest.is_empty() => Press::AskPlace,
+        "o" => {
+            let (topic, hold) = pair()?;
+            let hold = if hold == "-" { None } else { Some(hold.parse().ok()?) };
+            Press::Hold(topic.parse().ok()?, hold)
+        }
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
         _ => return None,
@@ -374,6 +422,18 @@ mod tests {
             (Press::Units(Units::Customary), "u:c"),
             (Press::Language(Topic::Club, "en-GB".to_owned()), "l:c:en-GB"),
             (Press::AskLanguage(Topic::Mine), "L:m"),
+            (Press::Place(None), "p:-"),
+            (Press::Place(Some(Place::Windowsill)), "p:w"),
+            (Press::Place(Some(Place::Lights)), "p:l"),
+            (Press::Place(Some(Place::HeatMat)), "p:h"),
+            (Press::Place(Some(Place::Greenhouse)), "p:g"),
+            (Press::Cover(None), "v:-"),
+            (Press::Cover(Some(Cover::Fleece)), "v:f"),
+            (Press::Cover(Some(Cover::ColdFrame)), "v:c"),
+            (Press::Cover(Some(Cover::Tunnel)), "v:t"),
+            (Press::AskPlace, "P"),
+            (Press::Hold(Topic::Mine, None), "o:m:-"),
+            (Press::Hold(Topic::Club, Hold::for_days(on(), 7).ok()), "o:c:2026-04-22/2026-04-29"),
             (Press::Settings, "s"),
             (Press::ClubPage, "C"),
         ]

@@ -4,7 +4,7 @@ use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
 use super::crop::{Crop, CropId, Disturbance, Way};
-use super::garden::{Frost, Garden};
+use super::garden::Garden;
 use super::season::Season;
 use super::windows::{Label, Step, Window, Windows, windows};
 
@@ -38,7 +38,7 @@ impl Verdict {
 pub enum Reason {
     /// The crop is never started, moved or hardened off this way.
     NeverThisWay,
-    /// The garden has no frost, so frost timing does not apply.
+    /// The garden has no frost and its hot and wet months are not known, so nothing says when.
     NoFrostHere,
     /// The crop is not grown from seed.
     NotFromSeed,
@@ -210,9 +210,10 @@ fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Asses
     if let Some(reason) = impossible(crop, step) {
         assessment.verdict = Err(reason);
     }
-    let Frost::Dates(frost) = garden.frost else { return assessment };
-    let current = Season::that_matters(frost, on);
-    let seasons = [Season::before(frost, &current), current, Season::after(frost, &current)];
+    let Some(current) = garden.season_on(on) else { return assessment };
+    let Some(before) = garden.season_of(current.year - 1) else { return assessment };
+    let Some(after) = garden.season_of(current.year + 1) else { return assessment };
+    let seasons = [before, current, after];
     let per_season = seasons.map(|season| (season, windows(crop, &season)));
     let [_, (_, of_current), _] = &per_season;
     assessment.windows = of_current.clone();
@@ -266,7 +267,8 @@ fn assess_alone(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> Asses
 fn projected_setting_out(crop: &Crop, assessment: &Assessment) -> Option<NaiveDate> {
     let age = &crop.indoors.as_ref()?.age_weeks;
     let label = assessment.window?.label;
-    if label != Label::Spring {
+    let no_frost = assessment.season.is_some_and(|season| season.dry.is_some());
+    if label != Label::Spring && !no_frost {
         return Some(assessment.on + TimeDelta::weeks(age.ideal.low));
     }
     let usual = assessment.windows.plant_out.iter().find(|w| w.label == label)?;

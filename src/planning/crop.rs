@@ -403,6 +403,9 @@ pub struct Outdoors {
     pub repeat_days: Option<Sourced<Span>>,
     /// Day heat in degrees Celsius that ends cropping or makes it bolt.
     pub heat_stops_c: Option<Sourced<i64>>,
+    /// Whether it bears the heat and the rain of a hot season.
+    #[serde(default)]
+    pub bears_heat: bool,
     /// What makes it run to seed.
     #[serde(default)]
     pub bolts_from: Vec<Bolting>,

@@ -3,7 +3,12 @@
 use chrono::{Datelike, Days, NaiveDate};
 use serde::{Deserialize, Serialize};
 
+use super::frost_free;
+use super::hold::Hold;
 use super::month_day::MonthDay;
+use super::months::HotAndWet;
+use super::place::{Cover, Place};
+use super::season::Season;
 
 /// Days between the average last frost and the date after which one spring in ten still freezes.
 ///
@@ -155,11 +160,59 @@ impl FrostDates {
 pub struct Garden {
     /// Its frost.
     pub frost: Frost,
+    /// Where its seedlings are raised, where that was said; otherwise light enough is assumed.
+    pub place: Option<Place>,
+    /// What covers its beds, where something does.
+    pub cover: Option<Cover>,
+    /// The cold spell that is waited out in it, now or lately.
+    pub hold: Option<Hold>,
+    /// The hot and the wet months, which decide where it does not freeze.
+    pub months: Option<HotAndWet>,
 }
 
 impl Garden {
     /// A garden without frost.
-    pub const FROST_FREE: Self = Self { frost: Frost::Free };
+    pub const FROST_FREE: Self = Self::of(Frost::Free);
+
+    /// A garden with this frost, of which nothing else is known.
+    #[must_use]
+    pub const fn of(frost: Frost) -> Self {
+        Self { frost, place: None, cover: None, hold: None, months: None }
+    }
+
+    /// The same garden with this seed-raising place and this cover.
+    #[must_use]
+    pub fn with(self, place: Option<Place>, cover: Option<Cover>) -> Self {
+        Self { place, cover, ..self }
+    }
+
+    /// The same garden with this cold spell waited out.
+    #[must_use]
+    pub fn holding(self, hold: Option<Hold>) -> Self {
+        Self { hold, ..self }
+    }
+
+    /// The same garden with these hot and wet months.
+    #[must_use]
+    pub fn with_months(self, months: Option<HotAndWet>) -> Self {
+        Self { months, ..self }
+    }
+
+    /// The season that begins in `year`, or `None` where nothing tells one season from the next.
+    #[must_use]
+    pub fn season_of(self, year: i32) -> Option<Season> {
+        match self.frost {
+            Frost::Dates(frost) => Some(Season::of_year(frost, year).in_garden(self)),
+            Frost::Free => Some(frost_free::season(self.months?, year)?.in_garden(self)),
+        }
+    }
+
+    /// The season that matters on `date`: the earliest whose end has not passed.
+    #[must_use]
+    pub fn season_on(self, date: NaiveDate) -> Option<Season> {
+        let mut years = date.year() - 1..=date.year() + 1;
+        years.find_map(|year| self.season_of(year).filter(|season| season.end() >= date))
+    }
 
     /// A garden from the two flags that the command line and members give: a month-day, or
     /// `None` for a frost that does not come.
@@ -175,7 +228,7 @@ impl Garden {
             (None, None) => Ok(Self::FROST_FREE),
             (None, Some(_)) => Err(FrostError::OnlyAutumn),
             (Some(last), first) => {
-                FrostDates::new(last, first, basis).map(|dates| Self { frost: Frost::Dates(dates) })
+                FrostDates::new(last, first, basis).map(|dates| Self::of(Frost::Dates(dates)))
             }
         }
     }

@@ -20,12 +20,14 @@ fn frost_grace_days(crop: &Crop) -> u64 {
 /// it roots before winter. Common practice with no source.
 pub(super) const ROOTING_WEEKS: i64 = 6;
 
-/// The day that ends a crop's harvest in a season, or `None` where no frost does.
+/// The day that ends a crop's harvest in a season, or `None` where no frost does; a cover puts it
+/// off.
 #[must_use]
 pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
     let first = season.first_frost?;
     let grace = if crop.harvest.stands_frost { frost_grace_days(crop) } else { 0 };
-    Some(first + Days::new(grace))
+    let covered = season.cover.map_or(0, |cover| cover.autumn_weeks(crop));
+    Some(first + Days::new(grace) + TimeDelta::weeks(covered))
 }
 
 /// Days by which a harvest comes later as autumn days shorten. Source: Virginia Cooperative

@@ -2,7 +2,9 @@
 
 use chrono::{Datelike, Days, NaiveDate};
 
-use super::garden::FrostDates;
+use super::frost_free::DrySeason;
+use super::garden::{FrostDates, Garden};
+use super::place::{Cover, Place};
 
 /// One growing season of a garden: from the average last spring frost to the first autumn frost
 /// that follows. In the southern hemisphere it spans the new year.
@@ -10,7 +12,7 @@ use super::garden::FrostDates;
 pub struct Season {
     /// The year of the last spring frost; it names the season.
     pub year: i32,
-    /// The average last spring frost.
+    /// The average last spring frost; without frost, the day on which planting begins.
     pub last_frost: NaiveDate,
     /// The date the member trusts, where one was stated.
     pub trusted: Option<NaiveDate>,
@@ -18,6 +20,12 @@ pub struct Season {
     pub ten_percent: NaiveDate,
     /// The first autumn frost, where one ends the season.
     pub first_frost: Option<NaiveDate>,
+    /// Where seedlings are raised for it.
+    pub place: Option<Place>,
+    /// What covers the beds in it.
+    pub cover: Option<Cover>,
+    /// Where no frost bounds it, what does.
+    pub dry: Option<DrySeason>,
 }
 
 impl Season {
@@ -30,7 +38,16 @@ impl Season {
             trusted: frost.trusted_last(year),
             ten_percent: frost.ten_percent_last(year),
             first_frost: frost.first_after_last(year),
+            place: None,
+            cover: None,
+            dry: None,
         }
+    }
+
+    /// The same season with the seed-raising place and the cover of a garden.
+    #[must_use]
+    pub fn in_garden(self, garden: Garden) -> Self {
+        Self { place: garden.place, cover: garden.cover, ..self }
     }
 
     /// The season that matters on `date`: the earliest whose end has not passed.
@@ -48,9 +65,12 @@ impl Season {
     }
 
     /// The last day of the season: the first autumn frost, or the day before a year has passed
-    /// where none ends it.
+    /// where none ends it; without any frost, the day before the heat is back.
     #[must_use]
     pub fn end(&self) -> NaiveDate {
+        if let Some(dry) = self.dry {
+            return dry.heat - Days::new(1);
+        }
         self.first_frost.unwrap_or(self.last_frost + Days::new(300))
     }
 

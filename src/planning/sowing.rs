@@ -4,10 +4,11 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::assess::assess;
 use super::crop::{Crop, Indoors, StartFrom, Way};
-use super::garden::{Frost, Garden};
+use super::garden::Garden;
 use super::harvest::{
     SHORT_DAY_FACTOR, days_after_direct_sowing, days_after_setting_out, harvest_end,
 };
+use super::place::{Place, oldest_weeks};
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
 
@@ -79,15 +80,13 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// (Virginia Cooperative Extension 426-334).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
-    let season = garden.and_then(|garden| match garden.frost {
-        Frost::Dates(frost) => Some(Season::of_year(frost, sown.season)),
-        Frost::Free => None,
-    });
+    let season = garden.and_then(|garden| garden.season_of(sown.season));
+    let place = garden.and_then(|garden| garden.place).filter(|_| sown.way == Way::Indoors);
     let mut plan = SowingPlan::default();
-    let late = emergence(crop, sown, &mut plan);
+    let late = emergence(crop, sown, place, &mut plan);
     let raised = crop.indoors.as_ref().filter(|_| sown.way == Way::Indoors);
     match raised {
-        Some(indoors) => raise(crop, indoors, season.as_ref(), sown, late, &mut plan),
+        Some(indoors) => raise(crop, indoors, place, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
             let lead = |days| days_after_direct_sowing(crop, days);
             harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
@@ -102,10 +101,11 @@ fn window(sown: &Sown, from: NaiveDate, ideal_to: NaiveDate, to: NaiveDate) -> W
 }
 
 /// Adds the check, and gives by how much the sowing came up late.
-fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
-    let Some(days) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
+fn emergence(crop: &Crop, sown: &Sown, place: Option<Place>, plan: &mut SowingPlan) -> TimeDelta {
+    let Some(usual) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
         return TimeDelta::zero();
     };
+    let days = place.map_or(usual, |place| place.emerge_days(usual));
     let first = sown.on + TimeDelta::days(days.low);
     let last = sown.on + TimeDelta::days(days.high);
     if let Some(up) = sown.came_up_on {
@@ -122,6 +122,7 @@ fn emergence(crop: &Crop, sown: &Sown, plan: &mut SowingPlan) -> TimeDelta {
 fn raise(
     crop: &Crop,
     indoors: &Indoors,
+    place: Option<Place>,
     season: Option<&Season>,
     sown: &Sown,
     late: TimeDelta,
@@ -130,7 +131,8 @@ fn raise(
     let begun = sown.on + late;
     let weeks = |n: i64| begun + TimeDelta::weeks(n);
     let stay = &indoors.stay_weeks;
-    let out = out_window(crop, indoors, season, sown, begun);
+    let oldest = oldest_weeks(&indoors.age_weeks, place);
+    let out = out_window(crop, indoors, oldest, season, sown, begun);
     // What frost kills is not raised for the first frost.
     let first_frost = season.and_then(|season| season.first_frost);
     plan.too_late = sown.label != Label::Overwintering
@@ -156,6 +158,7 @@ fn raise(
 fn out_window(
     crop: &Crop,
     indoors: &Indoors,
+    oldest: i64,
     season: Option<&Season>,
     sown: &Sown,
     begun: NaiveDate,
@@ -167,7 +170,7 @@ fn out_window(
         from: weeks(age.workable.low),
         ideal_from: weeks(age.ideal.low),
         ideal_to: weeks(age.ideal.high).max(weeks(age.ideal.low) + TimeDelta::days(7)),
-        to: weeks(age.workable.high).max(weeks(age.ideal.high) + TimeDelta::days(7)),
+        to: weeks(oldest).max(weeks(age.ideal.high) + TimeDelta::days(7)),
         season: sown.season,
     };
     let Some(season) = season else { return by_age };

@@ -4,10 +4,12 @@ use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
 use super::crop::{Crop, Indoors, Span, StartFrom, Treatment, Way};
+use super::frost_free;
 use super::harvest::{
     LastStart, ROOTING_WEEKS, autumn_count_back, days_after_direct_sowing, days_after_setting_out,
     last_worthwhile_start,
 };
+use super::place::{Cover, Place, oldest_weeks};
 use super::season::Season;
 
 /// A step of the trade that has its own dates.
@@ -198,7 +200,9 @@ impl Windows {
 #[must_use]
 pub fn windows(crop: &Crop, season: &Season) -> Windows {
     let mut all = Windows::default();
-    if let Some(span) = crop.autumn_planting_weeks.as_ref() {
+    if let Some(dry) = &season.dry {
+        all = frost_free::windows(crop, season, dry);
+    } else if let Some(span) = crop.autumn_planting_weeks.as_ref() {
         overwintering_planting(span.is, season, &mut all);
     } else if let Some(span) = crop.summer_sowing_weeks.as_ref() {
         summer_sowing(crop, span.is, season, &mut all);
@@ -207,7 +211,7 @@ pub fn windows(crop: &Crop, season: &Season) -> Windows {
         autumn(crop, season, &mut all);
     }
     if let Some(indoors) = &crop.indoors {
-        follow_ups(indoors, &mut all);
+        follow_ups(indoors, season.place, &mut all);
     }
     all
 }
@@ -236,13 +240,47 @@ fn tops_meet_frost(crop: &Crop) -> bool {
     crop.frost_kills() && !dormant
 }
 
+/// `date` brought forward by the season's cover, by the weeks that `weeks_of` gives; `earliest` is
+/// what the trade states for covered plants.
+fn under_cover(
+    season: &Season,
+    date: NaiveDate,
+    earliest: NaiveDate,
+    weeks_of: impl Fn(Cover) -> i64,
+) -> NaiveDate {
+    let Some(cover) = season.cover else { return date };
+    let sooner = date - weeks(weeks_of(cover));
+    if cover.keeps_to_stated_earliest() { sooner.max(earliest.min(date)) } else { sooner }
+}
+
+/// The last worthwhile day of a start made in good time on `on_time`, or on `uncovered` without the
+/// season's cover: a cover never takes days away.
+fn last_start(
+    crop: &Crop,
+    season: &Season,
+    on_time: NaiveDate,
+    uncovered: NaiveDate,
+    lead: impl Fn(i64) -> i64,
+) -> LastStart {
+    let bare = Season { cover: None, ..*season };
+    match (
+        last_worthwhile_start(crop, season, on_time, &lead),
+        last_worthwhile_start(crop, &bare, uncovered, &lead),
+    ) {
+        (LastStart::On(covered), LastStart::On(bare)) => LastStart::On(covered.max(bare)),
+        (covered, _) => covered,
+    }
+}
+
 fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
-    let (set_out, risk_shift) = setting_out(crop, season);
+    let (uncovered, risk_shift) = setting_out(crop, season);
     let at = |offset: i64| season.last_frost + weeks(offset);
+    let earliest = at(crop.under_cover()) + risk_shift;
+    let set_out = under_cover(season, uncovered, earliest, |cover| cover.spring_weeks(crop));
 
     if crop.ways.contains(&Way::Indoors) || crop.ways.is_empty() {
         let lead = |days| days_after_setting_out(crop, days);
-        let last = match last_worthwhile_start(crop, season, set_out, lead) {
+        let last = match last_start(crop, season, set_out, uncovered, lead) {
             LastStart::Open => season.end(),
             LastStart::On(date) => date,
             LastStart::SeasonTooShort => {
@@ -251,10 +289,10 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
             }
         };
         let heat = crop.spring_ends_weeks.as_ref().map(|s| at(s.is));
-        let last = heat.map_or(last, |heat| last.min(heat).max(set_out));
+        let last = heat.map_or(last, |heat| last.min(heat).max(uncovered));
         let plant_out = Window {
             label: Label::Spring,
-            from: at(crop.under_cover()) + risk_shift,
+            from: earliest,
             ideal_from: set_out,
             ideal_to: at(crop.setting_out().high) + risk_shift,
             to: last,
@@ -269,7 +307,7 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
             all.sow_indoors.push(
                 Window {
                     label: Label::Spring,
-                    from: set_out - weeks(age.workable.high),
+                    from: set_out - weeks(oldest_weeks(age, season.place)),
                     ideal_from: set_out - weeks(age.ideal.high),
                     // Where the trade states a single age, the spread of the setting out gives
                     // the good sowing days their width.
@@ -293,22 +331,24 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
             .filter(|_| crop.frost_kills())
             .map(|trusted| trusted - TimeDelta::days(emerge));
         let not_before = |date: NaiveDate| safe.map_or(date, |safe| date.max(safe));
-        let ideal_from = not_before(at(sow.is.low));
+        let earliest = not_before(at(sow.earliest));
+        let uncovered = not_before(at(sow.is.low));
+        let ideal_from = under_cover(season, uncovered, earliest, |cover| cover.sowing_weeks(crop));
         let lead = |days| days_after_direct_sowing(crop, days);
-        let by_harvest = match last_worthwhile_start(crop, season, ideal_from, lead) {
+        let by_harvest = match last_start(crop, season, ideal_from, uncovered, lead) {
             LastStart::Open => Some(season.end()),
             LastStart::On(date) => Some(date),
             LastStart::SeasonTooShort => None,
         };
         let by_heat = sow.latest.map(at);
         if let Some(last) = by_harvest {
-            let last = by_heat.map_or(last, |heat| last.min(heat).max(ideal_from));
+            let last = by_heat.map_or(last, |heat| last.min(heat).max(uncovered));
             all.sow_outdoors.push(
                 Window {
                     label: Label::Spring,
-                    from: not_before(at(sow.earliest)).min(ideal_from),
+                    from: earliest.min(ideal_from),
                     ideal_from,
-                    ideal_to: at(sow.is.high).max(ideal_from),
+                    ideal_to: at(sow.is.high).max(uncovered),
                     to: last,
                     season: season.year,
                 }
@@ -326,6 +366,8 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
 /// workable (common practice, no source); after it each day costs one of the harvest period.
 fn autumn(crop: &Crop, season: &Season, all: &mut Windows) {
     let (Some(rule), Some(first)) = (&crop.autumn, season.first_frost) else { return };
+    let covered = season.cover.map_or(0, |cover| cover.autumn_weeks(crop));
+    let first = first + weeks(covered);
     let window = |count_back: i64| {
         let ideal_to = first - TimeDelta::days(count_back);
         Window {
@@ -419,9 +461,10 @@ fn summer_sowing(crop: &Crop, span: Span, season: &Season, all: &mut Windows) {
 /// Potting up falls three to four weeks after sowing, when true leaves have opened (common
 /// practice, no source); hardening off begins 14 to 7 days before setting out (University of
 /// Maryland Extension, 2023).
-fn follow_ups(indoors: &Indoors, all: &mut Windows) {
+fn follow_ups(indoors: &Indoors, place: Option<Place>, all: &mut Windows) {
     if indoors.stay_weeks.potted_up.is_some() {
-        let latest = 7 * indoors.stay_weeks.longest.max(4);
+        let longest = indoors.stay_weeks.longest - place.map_or(0, Place::weeks_younger);
+        let latest = 7 * longest.max(4);
         all.pot_up = all.sow_indoors.iter().map(|w| w.shifted(21, 21, 28, latest)).collect();
     }
     all.harden_off = all.plant_out.iter().map(|w| w.shifted(-14, -14, -7, -7)).collect();

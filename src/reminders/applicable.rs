@@ -4,9 +4,7 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::from_sowings::jobs_of_sowings;
 use crate::club::{JobMark, Mark, Sowing};
-use crate::planning::{
-    Crop, CropId, Frost, Garden, Job, JobBasis, JobKey, Label, Season, Step, Way, jobs,
-};
+use crate::planning::{Crop, CropId, Garden, Job, JobBasis, JobKey, Label, Step, Way, jobs};
 
 /// What is known of a member's work: what they said of jobs, and the sowings they recorded.
 #[derive(Debug, Clone, Copy, Default)]
@@ -58,16 +56,17 @@ pub(super) fn applicable(
     date: NaiveDate,
 ) -> Vec<Job> {
     let mut all = jobs_of_sowings(crop, known, garden);
-    if let Frost::Dates(frost) = garden.frost {
-        let of_seasons: Vec<Job> = (date.year() - 1..=date.year() + 1)
-            .flat_map(|year| jobs(crop, &Season::of_year(frost, year)))
-            .collect();
-        let of = OfSeasons { crop, known, all: &of_seasons, date };
-        let sensible: Vec<Job> =
-            of_seasons.iter().filter(|job| of.makes_sense(job)).cloned().collect();
-        all.extend(of.with_treatments(&sensible));
+    let of_seasons: Vec<Job> = (date.year() - 1..=date.year() + 1)
+        .filter_map(|year| garden.season_of(year))
+        .flat_map(|season| jobs(crop, &season))
+        .collect();
+    let of = OfSeasons { crop, known, all: &of_seasons, date };
+    let sensible: Vec<Job> = of_seasons.iter().filter(|job| of.makes_sense(job)).cloned().collect();
+    all.extend(of.with_treatments(&sensible));
+    match garden.hold {
+        Some(hold) => all.into_iter().filter_map(|job| hold.stand(job, crop, date)).collect(),
+        None => all,
     }
-    all
 }
 
 /// The jobs of the seasons around a day, against what is known.

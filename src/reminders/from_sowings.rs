@@ -2,9 +2,7 @@
 
 use super::applicable::Known;
 use crate::club::Sowing;
-use crate::planning::{
-    Crop, Frost, Garden, Job, JobBasis, Season, Step, Way, repeat_after, sowing_plan,
-};
+use crate::planning::{Crop, Garden, Job, JobBasis, Step, Way, repeat_after, sowing_plan};
 
 /// The jobs that follow from the member's sowings of a crop: the steps of each, and the next
 /// sowing of a series.
@@ -49,10 +47,9 @@ pub fn steps_left(
 
 /// The repeat sowing that follows the last sowing of a crop.
 fn next_of_series(crop: &Crop, last: &Sowing, known: Known<'_>, garden: Garden) -> Option<Job> {
-    let Frost::Dates(frost) = garden.frost else { return None };
     // Beside plants raised as a hedge, the sowing in place is a job of the season.
     let hedged = crop.hedge && last.way == Way::Indoors;
-    let season = Season::of_year(frost, last.season);
+    let season = garden.season_of(last.season)?;
     let window = repeat_after(crop, &season, last.label, last.sown_on).filter(|_| !hedged)?;
     let key = last.key(Step::SowOutdoors);
     let open = !known.done(&key) && !known.skipped(&key);

@@ -8,8 +8,7 @@ use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark, Sowing};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
 use crate::planning::{
-    Crop, Frost, Garden, JobBasis, JobKey, Label, Season, Step, cut_short_by_heat, jobs,
-    repeat_after,
+    Crop, Garden, JobBasis, JobKey, Label, Step, cut_short_by_heat, jobs, repeat_after,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -25,6 +24,7 @@ pub const MOST_JOBS: usize = 8;
 pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> String {
     let window = &due.job.window;
     let voice = &speech.voice;
+    let good_days = window.ideal_to.signed_duration_since(window.ideal_from).num_days();
     let what = sentence(&speech.step_phrase(due.job.key.step, crop));
     let what = match due.job.basis {
         // Several sowings of one crop stand side by side.
@@ -34,8 +34,10 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
         _ => what,
     };
     let what = match window.label {
-        Label::Autumn => voice.say("job-for-autumn", &args().text("what", what)),
-        Label::Spring | Label::Overwintering => what,
+        // Counted back from a frost, an autumn sowing has three good weeks at most; a longer one is
+        // bounded by heat and rain, and is not for autumn alone.
+        Label::Autumn if good_days <= 21 => voice.say("job-for-autumn", &args().text("what", what)),
+        Label::Spring | Label::Autumn | Label::Overwintering => what,
     };
     let args = args()
         .text("from", voice.date(window.ideal_from))
@@ -173,18 +175,15 @@ pub fn job_of(
     garden: Option<Garden>,
 ) -> Option<DueJob> {
     let crop = catalogue.get(key.crop.as_str())?;
-    let frost = garden.and_then(|garden| match garden.frost {
-        Frost::Dates(frost) => Some(frost),
-        Frost::Free => None,
-    });
     let job = match key.sowing {
         None => {
-            jobs(crop, &Season::of_year(frost?, key.season)).into_iter().find(|j| j.key == *key)
+            let season = garden?.season_of(key.season)?;
+            jobs(crop, &season).into_iter().find(|job| job.key == *key)
         }
         Some(id) => {
             let sowing = sowings.iter().find(|sowing| sowing.id == id)?;
             if key.step == Step::SowOutdoors {
-                let season = Season::of_year(frost?, key.season);
+                let season = garden?.season_of(key.season)?;
                 let window = repeat_after(crop, &season, key.label, sowing.sown_on)?;
                 let basis = JobBasis::Repeat(sowing.sown_on);
                 let key = key.clone();

@@ -5,7 +5,7 @@ use chrono::{Days, NaiveDate};
 use super::{Known, due_jobs, open_jobs};
 use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark, Sowing};
-use crate::planning::{Basis, Garden, JobBasis, JobKey, Label, Step, Way, sowing_place};
+use crate::planning::{Basis, Garden, Hold, JobBasis, JobKey, Label, Step, Way, sowing_place};
 
 fn date(text: &str) -> NaiveDate {
     text.parse().expect("a date")
@@ -31,6 +31,16 @@ fn named(
     crop: &str,
     from: &str,
     to: &str,
+    answers: impl FnMut(&JobKey, NaiveDate) -> Option<Mark>,
+) -> Vec<(Step, NaiveDate)> {
+    named_in(garden(), crop, from, to, answers)
+}
+
+fn named_in(
+    garden: Garden,
+    crop: &str,
+    from: &str,
+    to: &str,
     mut answers: impl FnMut(&JobKey, NaiveDate) -> Option<Mark>,
 ) -> Vec<(Step, NaiveDate)> {
     let catalogue = Catalogue::embedded().expect("the catalogue");
@@ -39,7 +49,7 @@ fn named(
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date(to) {
-        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden(), day) {
+        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden, day) {
             let key = due.job.key;
             named.push((key.step, day));
             let before = marks.iter().position(|mark| mark.key == key);
@@ -292,4 +302,49 @@ fn repeats_come_once_each_interval_and_only_after_a_sowing() {
     let second = sowing(2, "radish", Way::Outdoors, "2026-05-12");
     assert_eq!(repeats(&[first.clone(), second.clone()], "2026-05-13"), 0);
     assert_eq!(repeats(&[first, second], "2026-05-20"), 1, "one, not one for each sowing");
+}
+
+#[test]
+fn a_cold_spell_puts_hardening_off_and_setting_out_off_to_its_end() {
+    // Tomato: hardened off from 8 to 22 May, set out from 22 to 29 May.
+    let hold = |from, days| garden().holding(Hold::for_days(date(from), days).ok());
+    let of = |garden| named_in(garden, "tomato", "2026-03-01", "2026-12-31", |_, _| None);
+    let plain = of(garden());
+    assert_eq!(days_of(&plain, Step::HardenOff)[0], "2026-05-08");
+
+    let held = of(hold("2026-05-07", 7));
+    assert_eq!(days_of(&held, Step::HardenOff)[0], "2026-05-14");
+    assert_eq!(days_of(&held, Step::PlantOut), days_of(&plain, Step::PlantOut));
+    assert_eq!(days_of(&held, Step::SowIndoors), days_of(&plain, Step::SowIndoors));
+
+    // Plants that could not be hardened off before are set out a week after the end.
+    let spring = of(hold("2026-05-07", 20));
+    assert_eq!(days_of(&spring, Step::HardenOff)[0], "2026-05-27");
+    assert_eq!(days_of(&spring, Step::PlantOut)[0], "2026-06-03");
+
+    // A hold beyond the last good day does not lose the job.
+    let long = of(hold("2026-05-20", 20));
+    assert_eq!(days_of(&long, Step::PlantOut)[0], "2026-06-09");
+    // Once the good days are over, a cold spell brings no job up again.
+    assert_eq!(of(hold("2026-06-20", 5)), plain);
+    // One in a part of the year without such jobs changes nothing.
+    assert_eq!(of(hold("2026-03-01", 7)), plain);
+}
+
+#[test]
+fn nothing_is_hardened_off_or_set_out_while_it_is_held() {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    for start in ["2026-03-20", "2026-04-20", "2026-05-20", "2026-08-20"] {
+        let hold = Hold::for_days(date(start), 21).expect("a hold");
+        let garden = garden().holding(Some(hold));
+        let mut day = hold.from();
+        while day < hold.until() {
+            for due in due_jobs(catalogue.iter(), Known::default(), garden, day) {
+                let key = due.job.key;
+                let waits = matches!(key.step, Step::HardenOff | Step::PlantOut);
+                assert!(!waits || key.label == Label::Overwintering, "{key} on {day}");
+            }
+            day = day + Days::new(1);
+        }
+    }
 }

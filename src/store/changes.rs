@@ -56,7 +56,11 @@ async fn apply_one(
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
         | Change::MemberHotAndWet(_)
-        | Change::MemberLatitude(_) => set_of_member(conn, member, change, now).await,
+        | Change::MemberLatitude(_)
+        | Change::MemberMonths(_)
+        | Change::MemberPlace(_)
+        | Change::MemberCover(_)
+        | Change::MemberHold(_) => set_of_member(conn, member, change, now).await,
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now, put_back).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now, put_back).await,
@@ -85,7 +89,8 @@ async fn apply_one(
         | Change::CloseClub
         | Change::ClubFrost(_)
         | Change::ClubZone(_)
-        | Change::ClubLanguage(_) => {
+        | Change::ClubLanguage(_)
+        | Change::ClubHold(_) => {
             let club = match incoming.chat.kind {
                 ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
                 ChatKind::Private => facts.club.as_ref().map(|club| club.id),
@@ -142,6 +147,26 @@ async fn set_of_member(
                 .await?;
             return Ok(());
         }
+        Change::MemberMonths(months) => (
+            "UPDATE members SET months = $1 WHERE id = $2",
+            months.as_ref().map(to_json).transpose()?,
+            Touches::Contents,
+        ),
+        Change::MemberPlace(place) => (
+            "UPDATE members SET place = $1 WHERE id = $2",
+            place.map(|place| place.to_string()),
+            Touches::Contents,
+        ),
+        Change::MemberCover(cover) => (
+            "UPDATE members SET cover = $1 WHERE id = $2",
+            cover.map(|cover| cover.to_string()),
+            Touches::Contents,
+        ),
+        Change::MemberHold(hold) => (
+            "UPDATE members SET hold = $1 WHERE id = $2",
+            hold.map(|hold| hold.to_string()),
+            Touches::Contents,
+        ),
         Change::MemberReminderTime(time) => {
             sqlx::query("UPDATE members SET reminder_minutes = $1 WHERE id = $2")
                 .bind(i64::from(time.minutes()))
@@ -170,6 +195,9 @@ async fn set_of_club(
         Change::ClubZone(zone) => {
             ("UPDATE clubs SET zone = $1 WHERE id = $2", zone.map(|zone| zone.name().to_owned()))
         }
+        Change::ClubHold(hold) => {
+            ("UPDATE clubs SET hold = $1 WHERE id = $2", hold.map(|hold| hold.to_string()))
+        }
         Change::ClubLanguage(language) => (
             "UPDATE clubs SET language = $1 WHERE id = $2",
             language.as_ref().map(ToString::to_string),
@@ -181,6 +209,7 @@ async fn set_of_club(
         Change::ClubZone(_) => {
             club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await
         }
+        Change::ClubHold(_) => club_changed(conn, club, |_| true, Touches::Contents, now).await,
         Change::ClubFrost(_) => {
             club_changed(conn, club, |member| member.frost.is_none(), Touches::Contents, now).await
         }

@@ -197,7 +197,8 @@ async fn merge(
         "UPDATE clubs SET chat = $1, closed_at = NULL, \
          frost = COALESCE(frost, (SELECT frost FROM clubs WHERE id = $2)), \
          zone = COALESCE(zone, (SELECT zone FROM clubs WHERE id = $2)), \
-         language = COALESCE(language, (SELECT language FROM clubs WHERE id = $2)) \
+         language = COALESCE(language, (SELECT language FROM clubs WHERE id = $2)), \
+         hold = COALESCE(hold, (SELECT hold FROM clubs WHERE id = $2)) \
          WHERE id = $3",
     )
     .bind(chat)

@@ -98,6 +98,10 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         reminder_time,
         hot_and_wet: kept.get("hot_and_wet")?,
         latitude: kept.get("latitude")?,
+        months: kept.json("months")?,
+        place: kept.parsed("place")?,
+        cover: kept.parsed("cover")?,
+        hold: kept.parsed("hold")?,
     })
 }
 
@@ -119,6 +123,7 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         frost: kept.json("frost")?,
         zone: kept.parsed("zone")?,
         language: kept.parsed("language")?,
+        hold: kept.parsed("hold")?,
         join_token: kept.get("join_token")?,
     })
 }

@@ -14,6 +14,8 @@ fn refused(arguments: &[&str]) -> String {
 fn each_mistake_has_its_sentence() {
     let frosts = ["--last-frost", "05-15", "--first-frost", "10-05"];
     let ask = |rest: &[&str]| refused(&[&["ask"][..], &frosts[..], rest].concat());
+    let none = ["--last-frost", "none", "--first-frost", "none"];
+    let free = |rest: &[&str]| refused(&[&["ask"][..], &none[..], rest].concat());
     for (error, names) in [
         (refused(&["ask", "q"]), "--last-frost is missing"),
         (refused(&["ask", "--last-frost", "05-15", "q"]), "--first-frost is missing"),
@@ -26,6 +28,13 @@ fn each_mistake_has_its_sentence() {
         (refused(&["ask", "--last-frost", "05-15", "--first-frost", "05-15", "q"]), "same day"),
         (ask(&["--on", "2026-02-30", "q"]), "YYYY-MM-DD"),
         (ask(&["--on", "99999-01-01", "q"]), "YYYY-MM-DD"),
+        (ask(&["--hot", "6-9", "q"]), "for a garden without frost"),
+        (free(&["--hot", "June", "q"]), "--hot: 'June' does not name months"),
+        (free(&["--wet", "0", "q"]), "--wet: '0' does not name months"),
+        (free(&["--hot", "none", "q"]), "no month is hot"),
+        (free(&["--hot", "1-12", "q"]), "every month is hot or wet"),
+        (ask(&["--place", "attic", "q"]), "choose windowsill, lights, heat-mat or greenhouse"),
+        (ask(&["--cover", "", "q"]), "choose fleece, cold-frame or tunnel"),
         (ask(&["--zone", "Mars/Base", "q"]), "IANA"),
         (ask(&["--language", "xx", "q"]), "choose one of: en"),
         (ask(&["--language", "", "q"]), "choose one of: en"),

@@ -91,3 +91,67 @@ fn second_chances_and_what_comes_before_the_seed_are_jobs_of_their_own() {
     assert!(spring[1]["why"].as_str().expect("a text").contains("repeat sowing"));
     assert!(of("lettuce", "sow_outdoors").iter().any(|job| job["label"] == "autumn"));
 }
+
+#[test]
+fn hot_and_wet_months_give_a_garden_without_frost_its_dates() {
+    let run = |crops: &str, json: &[&str]| {
+        let base = [
+            "plan",
+            "--on",
+            "2026-08-01",
+            "--last-frost",
+            "none",
+            "--first-frost",
+            "none",
+            "--hot",
+            "6-9",
+            "--wet",
+            "6-10",
+            "--crops",
+            crops,
+        ];
+        sowbell(&[&base[..], json].concat())
+    };
+    let plan = run("bush bean,cucumber", &["--json"]).json();
+    let sown = |crop: &str| {
+        let jobs = plan.as_array().expect("a list").iter();
+        let mut sown = jobs.filter(|j| j["crop"] == crop && j["step"] == "sow_outdoors");
+        sown.next().expect("sown in place").clone()
+    };
+    // University of Florida IFAS, SP 103, South Florida.
+    assert_eq!(sown("bush_bean")["from"], "2026-09-01");
+    assert!(sown("bush_bean")["to"].as_str().expect("a date").starts_with("2027-04"));
+    assert!(sown("cucumber")["to"].as_str().expect("a date").starts_with("2027-02"));
+    let text = run("bush bean", &[]).out;
+    assert!(text.contains("heat is back around June 1"), "{text}");
+}
+
+#[test]
+fn place_and_cover_move_the_dates() {
+    let first = |rest: &[&str]| {
+        let rest = [rest, &["--json", "--crops", "tomato"]].concat();
+        let plan = garden("plan", "2026-03-01", &rest).json();
+        let jobs = plan.as_array().expect("a list").iter();
+        let mut out = jobs.filter(|job| job["step"] == "plant_out");
+        out.next().expect("set out").clone()
+    };
+    assert_eq!(first(&[])["ideal_from"], "2026-05-22");
+    let tunnel = first(&["--cover", "tunnel", "--place", "heat-mat"]);
+    assert_eq!(tunnel["ideal_from"], "2026-05-01");
+    assert!(tunnel["why"].as_str().expect("a text").contains("Your tunnel moves this."));
+}
+
+#[test]
+fn onions_are_chosen_by_the_length_of_the_days() {
+    let onions = |latitude: &str| {
+        let run = garden("plan", "2026-03-01", &["--latitude", latitude, "--crops", "onion"]);
+        run.out
+    };
+    assert!(onions("47").contains("choose long-day onions"));
+    assert!(onions("-28").contains("choose short-day onions"));
+    let plain = garden("plan", "2026-03-01", &["--crops", "onion"]).out;
+    assert!(!plain.contains("-day onions"), "{plain}");
+    let wrong = garden("plan", "2026-03-01", &["--latitude", "north", "--crops", "onion"]);
+    assert_eq!(wrong.status, 2);
+    assert!(wrong.err.contains("--latitude north: give whole degrees"), "{}", wrong.err);
+}

@@ -12,7 +12,7 @@ fn last_frost() -> NaiveDate {
 }
 
 fn sow_indoors(id: &str, weeks_before: i64) -> Assessment {
-    let garden = Garden { frost: Frost::Dates(frost("05-15", "10-05", Basis::Average)) };
+    let garden = Garden::of(Frost::Dates(frost("05-15", "10-05", Basis::Average)));
     let on = last_frost() - TimeDelta::weeks(weeks_before);
     assess(crop(&catalogue(), id), garden, Step::SowIndoors, on)
 }

@@ -9,8 +9,10 @@
 
 mod agreed;
 mod csv;
+mod frost_free;
 mod listed;
 mod ordered;
+mod places;
 mod published;
 mod rules;
 mod spanish_names;

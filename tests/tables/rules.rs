@@ -51,7 +51,7 @@ fn average(last: &str, first: &str) -> Garden {
 }
 
 fn of(frost: FrostDates) -> Garden {
-    Garden { frost: Frost::Dates(frost) }
+    Garden::of(Frost::Dates(frost))
 }
 
 proptest! {

@@ -20,12 +20,12 @@ async fn hillside(world: &World) -> (Person, Person, Club) {
 async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own() {
     let world = World::start(SPRING).await;
     let (ash, fern, club) = hillside(&world).await;
-    insta::assert_snapshot!(shown(&club.hears(&ash, "/club").await), @r"
+    insta::assert_snapshot!(shown(&club.hears(&ash, "/club").await), @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
     [Frost dates] [Time zone] [Language]
     ");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club frost 05-15 10-05").await), @r"
@@ -37,12 +37,12 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club zone Denver").await), @"The club's time zone is America/Denver.");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club language en-GB").await), @"The club's language is English (UK).");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club language tlh").await), @"I don't speak “tlh” yet. I speak English (en).");
-    insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @r"
+    insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: last frost around 15 May, first frost around 5 October
     • Time zone: America/Denver
     • Language: English (UK)
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/settings").await.text, @r"
     Your settings
@@ -114,12 +114,12 @@ async fn when_nobody_can_say_who_is_an_administrator_nothing_changes() {
         "I could not check who the administrators are. Please try again in a minute."
     );
     // The next time the platform says.
-    insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @r"
+    insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
     ");
 }
 

@@ -9,11 +9,15 @@
 mod binary;
 mod coordinator;
 mod filled;
+mod frost_free;
 mod group;
 mod harness;
+mod holds;
 mod kill;
 mod mornings;
+mod places;
 mod platform;
 mod private;
 mod process;
+mod sowings;
 mod trouble;

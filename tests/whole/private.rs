@@ -155,9 +155,7 @@ mod frost {
         [Undo]
         ");
         insta::assert_snapshot!(
-            shown(&fern.asks("hot June to September, wet June to October").await), @r"
-            Noted: hot June to September, wet June to October. I keep that for planning by heat and rain; until then, your local extension service has planting dates for your area.
-            "
+            shown(&fern.asks("hot June to September, wet June to October").await), @"Noted: hot June to September, wet June to October. So I plan with planting from the beginning of September, until the heat is back in June. Ask me, for example, “when can I start beans?”"
         );
         insta::assert_snapshot!(fern.asks("/settings").await.text, @r"
         Your settings
@@ -168,12 +166,18 @@ mod frost {
         • Units: °F and inches
         • Language: English
         ");
-        insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @r"
-        Frost dates don't decide when to start cucumbers in your garden: it has no frost.
-        Heat and the wet months decide there; your local extension service has planting dates for your area.
+        insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @"
+        It is too late to sow cucumbers indoors this season.
+        Planting ended on February 26; what is started today would meet the heat, which is back around June 1.
+        Next season's good days begin on July 28.
         ");
-        insta::assert_snapshot!(fern.asks("/now").await.text, @r"
-        Your garden has no frost, so frost dates don't say what to start now. Heat and the wet months decide; your local extension service has planting dates for your area.
+        insta::assert_snapshot!(fern.asks("/now").await.text, @"
+        What you can start today, April 10:
+        Late, sow indoors, worth it until: bush bean (April 14)
+        Sow indoors, good until: vinca (August 7), globe amaranth (August 13), moss rose (August 21), celosia (August 22), coleus (September 1), okra (September 16)
+        Sow in the ground, good until: chives (April 13), sage (April 13), lemon balm (April 13), foxglove (April 13), hollyhock (April 13), gaillardia (April 13)
+        Set out or plant, good until: asparagus (April 13), sweet potato (August 8)
+        Before anything tender goes out, check the week's nights and harden it off first.
         ");
     }
 
@@ -461,7 +465,7 @@ mod settings {
         club.welcomes(&[&fern]);
         club.hears(&fern, "/help").await;
         fern.asks("/start").await;
-        insta::assert_snapshot!(shown(&fern.asks("/settings").await), @r"
+        insta::assert_snapshot!(shown(&fern.asks("/settings").await), @"
         Your settings
         • Frost: not given
         • Time zone: not given, so UTC
@@ -471,7 +475,7 @@ mod settings {
         • Club: Hillside Growers
         [Frost dates] [Time zone]
         [Reminder time] [°C and cm]
-        [Language]
+        [Language] [Where it grows]
         ");
         let page = fern.last();
         fern.presses_under(&page, "°C and cm").await;
@@ -643,7 +647,7 @@ mod questions {
         insta::assert_snapshot!(fern.asks("hello").await.text, @r"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
         ");
-        insta::assert_snapshot!(fern.asks("/help").await.text, @r"
+        insta::assert_snapshot!(fern.asks("/help").await.text, @"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
 
         /grow tomato, basil – put crops on your list; I remind you of them
@@ -654,6 +658,8 @@ mod questions {
         /sowings – your sowings and what comes next
         /undo – take the last change back
         /frost 05-15 10-05 – your last and first frost
+        /place – where your seedlings grow
+        /hold 7 days – wait out a cold spell
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
         /settings – all of it at a glance

@@ -33,12 +33,24 @@ pub struct SownText {
     pub on: ToldDay,
     /// A temperature that was named, in degrees Celsius.
     pub room_c: Option<i64>,
-    /// Words that may mean several crops.
-    pub ambiguous: Vec<AmbiguousWord>,
+    /// Words that may mean several crops, each with how many where that was said.
+    pub ambiguous: Vec<(AmbiguousWord, Option<u32>)>,
     /// Names that are no crop's.
     pub unknown: Vec<UnknownName>,
     /// A number whose meaning is not clear, as it was written.
     pub stray: Option<String>,
+}
+
+impl SownText {
+    /// The text once its first word of several meanings that can mean `crop` is taken for it.
+    #[must_use]
+    pub fn meaning(mut self, crop: &CropId) -> Self {
+        if let Some(at) = self.ambiguous.iter().position(|(word, _)| word.means.contains(crop)) {
+            let (_, count) = self.ambiguous.remove(at);
+            self.crops.push((crop.clone(), count));
+        }
+        self
+    }
 }
 
 /// What became of a sowing.
@@ -257,7 +269,9 @@ impl Understanding {
             let written = || as_written(words.get(mention.from..mention.to).unwrap_or_default());
             match &mention.named {
                 Named::Known(Meaning::Crop(id)) => told.crops.push((id.clone(), count)),
-                Named::Known(Meaning::Ambiguous(word)) => told.ambiguous.push(word.clone()),
+                Named::Known(Meaning::Ambiguous(word)) => {
+                    told.ambiguous.push((word.clone(), count));
+                }
                 Named::Between(near) => {
                     told.unknown.push(UnknownName { written: written(), near: near.clone() });
                 }
@@ -392,7 +406,11 @@ mod tests {
         assert_eq!(told("basil 12 13").stray.as_deref(), Some("13"));
         assert_eq!(told("12").stray.as_deref(), Some("12"));
         assert_eq!(told("basil, foozleberry").unknown[0].written, "foozleberry");
-        assert_eq!(told("12 marigolds").ambiguous.len(), 1);
+        let marigolds = told("12 marigolds");
+        assert_eq!(marigolds.ambiguous.len(), 1);
+        let calendula = marigolds.meaning(&CropId::new("calendula"));
+        assert_eq!(calendula.crops, [(CropId::new("calendula"), Some(12))]);
+        assert!(calendula.ambiguous.is_empty());
         assert!(told("").crops.is_empty());
     }
 

@@ -5,7 +5,9 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::{Change, Expected};
 use crate::club::{Mark, ReminderTime, Sowing, Units};
-use crate::planning::{Basis, CropId, Frost, FrostDates, Label, Way};
+use crate::planning::{
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
+};
 
 #[tokio::test]
 async fn the_kept_forms_stay() {
@@ -21,6 +23,11 @@ async fn the_kept_forms_stay() {
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
         Change::MemberReminderTime(ReminderTime::from_minutes(425).unwrap()),
+        Change::MemberMonths(HotAndWet::new(Months::from_to(6, 9), Months::from_to(11, 1)).ok()),
+        Change::MemberPlace(Some(Place::HeatMat)),
+        Change::MemberCover(Some(Cover::ColdFrame)),
+        Change::MemberHold(Some("2026-04-10/2026-04-17".parse().unwrap())),
+        Change::ClubHold(Some("2026-04-09/2026-04-12".parse().unwrap())),
         Change::MemberReachable(true),
         Change::MarkJob(
             "pea.so.s.2026".parse().unwrap(),
@@ -62,6 +69,10 @@ async fn the_kept_forms_stay() {
         ),
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
+        ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
+        ("SELECT months FROM members", r#"{"hot":[6,7,8,9],"wet":[1,11,12]}"#),
+        ("SELECT hold FROM members", "2026-04-10/2026-04-17"),
+        ("SELECT hold FROM clubs", "2026-04-09/2026-04-12"),
         ("SELECT first_seen_at FROM members", "2026-04-10T06:00:00.250+00:00"),
         ("SELECT next_reminder_at FROM members", "2026-04-11T07:00:00+00:00"),
         ("SELECT frost || ' ' || language FROM clubs", r#""free" pt-BR"#),
