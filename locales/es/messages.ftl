@@ -134,6 +134,10 @@ why-heat = El último día que valía la pena era el { $ended }; ahora el calor 
 why-window-closed = El último día que valía la pena era el { $ended }.
 why-season-too-short = Entre tus heladas hay { $days } días; después de criar las plantas en interior hacen falta unos { $needs } más hasta la primera cosecha.
 why-no-frost = Ahí deciden el calor y los meses de lluvia; el servicio de extensión agraria de tu zona tiene fechas de siembra.
+why-months = En tu huerto deciden el calor y la lluvia: la época de siembra empieza hacia el { $starts }, y el calor vuelve hacia el { $heat }.
+why-months-bears-heat = Son plantas que aguantan el calor y la lluvia; las frenan las semanas más frescas, más o menos hasta el { $coolest }.
+why-months-too-late = La época de siembra acabó el { $ended }; lo que empiece { $when } se toparía con el calor, que vuelve hacia el { $heat }.
+why-months-short = Entre el { $starts } y el calor, hacia el { $heat }, no da tiempo.
 cost-continuing = Cuenta con perder cerca de { $behind } de cosecha.
 cost-bloom = Cuenta con perder cerca de { $behind } de flores.
 cost-once = La cosecha estaría lista hacia el { $ready }; la temporada acaba hacia el { $end }.
@@ -141,6 +145,41 @@ counted-average = Tu última helada, en promedio, es hacia el { $frost }.
 counted-average-at-risk = Tu última helada, en promedio, es hacia el { $frost }; más o menos una primavera de cada diez todavía hiela después del { $risk }.
 counted-trusted = La fecha en la que confías es el { $frost }.
 counted-first-frost = Tu primera helada es hacia el { $frost }.
+
+## Dónde crece
+
+place-windowsill = junto a una ventana
+place-lights = bajo luces
+place-heat-mat = sobre una alfombrilla térmica
+place-greenhouse = en un invernadero
+cover-fleece = manta antiheladas
+cover-cold-frame = cajonera fría
+cover-tunnel = túnel
+cover-sooner = Con tu { $cover }, esto es { $weeks } antes que al descubierto.
+cover-no-sooner = Tu { $cover } no mantiene las noches y la tierra lo bastante calientes como para adelantar { $crops }.
+cover-later = Con tu { $cover }, la cosecha acaba cerca de { $weeks } después que al descubierto.
+place-line-windowsill = Junto a una ventana las plántulas se estiran, así que ahí cuento con { $most } como mucho para { $crops }.
+place-line-lights = Bajo luces: tenlas muy cerca, encima de las plantas, y súbelas según crecen las de { $crops }.
+place-line-heat-mat = Tu alfombrilla térmica mantiene caliente la tierra; en cuanto asomen las plántulas de { $crops }, sácalas de ahí.
+place-line-greenhouse = En el invernadero, con { $crops } ventila los días de sol y vigila las noches frías.
+place-show = Tus plántulas: { $place }. Protección al aire libre: { $cover }.
+place-not-said = sin indicar
+cover-none = ninguna
+place-how-to = Toca lo que corresponda, o dímelo: “cultivo bajo luces”, “tengo una cajonera fría”, “sin protección”.
+place-noted = Anotado.
+place-bad = Para las plántulas conozco ventana, luces, alfombrilla térmica e invernadero; para el aire libre, manta antiheladas, cajonera fría y túnel. No conozco “{ $written }”.
+button-place = Dónde crecen
+button-place-is = ✓ { $name }
+button-place-windowsill = Ventana
+button-place-lights = Luces
+button-place-heat-mat = Alfombrilla térmica
+button-place-greenhouse = Invernadero
+button-cover-fleece = Manta antiheladas
+button-cover-cold-frame = Cajonera fría
+button-cover-tunnel = Túnel
+button-cover-none = Sin protección
+settings-place = • Plántulas { $place }
+settings-cover = • Protección al aire libre: { $cover }
 
 ## Qué hacer ahora
 
@@ -171,6 +210,7 @@ instead-faster-variety = Puede ayudar una variedad más rápida, comprar plantas
 
 when-head = { $crops }:
 when-head-last-frost = { $crops }, contando desde tu última helada, en promedio hacia el { $frost }:
+when-head-months = { $crops }, según tus meses de calor y de lluvia:
 when-head-first-frost = { $crops }, contando desde tu primera helada, hacia el { $frost }:
 when-line = • { $what }: { $days }
 when-line-late = • { $what }: { $days }; vale la pena hasta el { $last }
@@ -334,6 +374,8 @@ help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “�
     /frost 05-15 10-05 – tu última y tu primera helada, mes y día
     /zone Madrid – tu zona horaria
     /hour 7:00 – cuándo llega tu recordatorio
+    /place – dónde crecen tus plántulas
+    /hold 7 días – esperar a que pase una ola de frío
     /settings – todo de un vistazo
 
     Para no recibir más recordatorios, vacía tu lista con /drop todo.
@@ -353,7 +395,9 @@ frost-set-no-end = Anotado para tu huerto: { $frost }.
 frost-set-spans = Pasa por el año nuevo, como en el hemisferio sur.
 frost-which-basis = ¿Son promedios (la mitad de los años es peor)? ¿O fechas en las que confías (más o menos un año de cada diez es peor)?
 frost-set-free = Anotado: en tu huerto no hiela. ¿Qué meses son demasiado calurosos y cuáles son lluviosos? Por ejemplo: calor de junio a septiembre, lluvia de junio a octubre.
-frost-hot-and-wet = Anotado: { $months }. Lo guardo para planear según el calor y la lluvia; hasta entonces, el servicio de extensión agraria de tu zona tiene fechas de siembra.
+frost-hot-and-wet = Anotado: { $months }. Así que cuento con sembrar desde principios de { $starts } hasta que vuelva el calor, en { $heat }. Pregúntame, por ejemplo, “¿cuándo puedo sembrar pepinos?”.
+frost-months-not-understood = No reconozco meses ahí. ¿Cuáles son demasiado calurosos y cuáles lluviosos? Por ejemplo: calor de junio a septiembre, lluvia de junio a octubre. Todo queda igual.
+frost-months-all = Si todos los meses son de calor o de lluvia, no queda ninguno para sembrar. Nombra solo los más calurosos y los más lluviosos, por ejemplo: calor de junio a septiembre, lluvia de junio a octubre. Todo queda igual.
 frost-unset = Tus fechas de heladas están borradas; valen las del club, si las tiene.
 frost-show = Tu huerto: { $frost }.
 frost-show-club = Para ti valen las fechas de tu club: { $frost }.
@@ -419,7 +463,6 @@ sowing-indoors = { $crops }, siembra en interior del { $date }
 sowing-outdoors = { $crops }, siembra en la tierra del { $date }
 sown-noted = Anotado: { $what }.
 sown-how-to = ¿Qué sembraste, cuántas plantas y cuándo? Así: /sown albahaca 12 el 3 de abril
-sown-which = “{ $word }” puede referirse a { $crops }. Envíalo otra vez con el nombre completo; todo queda igual.
 sown-impossible-day = No conozco ningún día “{ $written }”, así que todo queda igual. Así lo entiendo: /sown albahaca 12 el 3 de abril
 sown-stray = No sé bien qué significa “{ $written }”, así que todo queda igual. Así lo entiendo: /sown albahaca 12 el 3 de abril
 sown-future = El { $date } aún no ha llegado, así que todo queda igual. Cuéntamelo después de sembrar.
@@ -434,6 +477,8 @@ sowing-from = • { $what }: desde el { $from }
 sowing-out-mild = • { $what }: desde el { $from }, cuando las noches de la semana no bajen de { $nights }
 sowing-harvest = • Primera cosecha: { $days }
 sowing-bloom = • Primeras flores: { $days }
+sowing-old = • El día que salgan fuera, las plantas tendrán { $age }, y aguantan { $most } como mucho: pásalas a una maceta mayor y dales luz.
+sowing-too-old = • El día que salgan fuera, las plantas tendrán { $age }, y aguantan { $most } como mucho. Mejor siembra otra vez desde el { $from }.
 sowing-too-late = • Estaría a punto solo después de tu primera helada: esta siembra de { $crops } necesita un sitio a cubierto.
 came-up-none-waits = No sé de ninguna siembra que esté por brotar. Cuéntame qué siembras, así: /sown albahaca 12 el 3 de abril
 came-up-which = ¡Qué bien! ¿Cuál de ellas?
@@ -477,6 +522,30 @@ onion-long-intermediate = A esa latitud van bien las cebollas de día largo (bul
 onion-intermediate = A esa latitud elige cebollas de día intermedio (neutro): forman bulbo con 12 a 14 horas de luz.
 onion-intermediate-short = A esa latitud van bien las cebollas de día intermedio (bulbo con 12 a 14 horas de luz), y también las de día corto (de 10 a 12 horas).
 onion-short = Tan cerca del ecuador elige cebollas de día corto: forman bulbo con 10 a 12 horas de luz.
+
+## Olas de frío
+
+hold-set = En pausa hasta el { $date }: hasta entonces no nombro nada que aclimatar ni trasplantar.
+hold-set-club = En pausa para el club hasta el { $date }: hasta entonces no le digo a nadie que aclimate ni trasplante. Con /hold, cada quien ve cuáles de sus plántulas no pueden esperar.
+hold-waits = Queda para después: { $jobs }.
+hold-nothing-waits = En tu lista no había nada que aclimatar ni trasplantar antes de esa fecha.
+hold-can-wait = Tus plántulas pueden esperar hasta entonces.
+hold-pot-up = { $crops }: para entonces las plantas tendrán { $age }, más de lo que aguantan en su celda. Pásalas a una maceta mayor.
+hold-too-old = { $crops }: para entonces las plantas tendrán { $age }, demasiado para esperar. Aclimátalas y trasplántalas a cubierto en los días más suaves, o compra plantas jóvenes más adelante.
+hold-too-old-sow-again = { $crops }: para entonces las plantas tendrán { $age }, demasiado para esperar. Trasplántalas a cubierto en los días más suaves, o siembra otra vez: vale la pena hasta el { $last }.
+hold-off = La pausa terminó; desde hoy vuelvo a nombrarlo todo.
+hold-off-own = Tu propia pausa terminó.
+hold-off-club = La pausa del club terminó; desde hoy vuelvo a nombrarlo todo.
+hold-none = No hay ninguna pausa.
+hold-club-counts = Tu club espera hasta el { $date }, y eso también vale para ti.
+hold-how-to = En una ola de frío, dime cuántos días quieres esperar para aclimatar y trasplantar, de 1 a 60: /hold 7 días. Para terminar la pausa: /hold fin
+hold-how-to-club = En una ola de frío, dime cuántos días espera el club, de 1 a 60: /club hold 7 días. Para terminar la pausa: /club hold fin
+hold-show = En pausa hasta el { $date }.
+hold-bad = La pausa puede durar de 1 a 60 días, así: /hold 7 días. Todo queda igual.
+hold-bad-club = La pausa puede durar de 1 a 60 días, así: /club hold 7 días. Todo queda igual.
+now-held = Aclimatar y trasplantar esperan hasta el { $date }.
+settings-hold = • Ola de frío: en pausa hasta el { $date }
+settings-hold-club = • Ola de frío: en pausa hasta el { $date } (la de tu club)
 
 ## Zona horaria, hora, idioma, unidades
 
@@ -530,7 +599,7 @@ club-frost-how-to = Responde a este mensaje con la última helada de primavera y
 club-zone-set = La zona horaria del club es { $zone }.
 club-zone-how-to = Responde a este mensaje con una ciudad o el nombre de una zona, así: Madrid
 club-language-set = El idioma del club es: { $language }.
-club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es
+club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es, /club hold 7 días
 
 ## Problemas
 
@@ -549,6 +618,8 @@ menu-sowings = Mis siembras
 menu-undo = Deshacer el último cambio
 menu-frost = Mis fechas de heladas
 menu-zone = Mi zona horaria
+menu-hold = Esperar a que pase el frío
+menu-place = Dónde crecen mis plántulas
 menu-hour = Cuándo llega mi recordatorio
 menu-settings = Mis ajustes
 menu-help = Qué sabe hacer el bot
@@ -564,6 +635,8 @@ plan-why-plant-out = Las plantas aclimatadas aguantan noches de hasta { $nights 
 plan-why-sow-outdoors = La tierra tiene que mantenerse a { $minimum } o más; la última helada es hacia el { $last_frost }.
 plan-why-autumn = Para el otoño, contando hacia atrás desde la primera helada, hacia el { $first_frost }.
 plan-why-overwinter = Para el año que viene, cerca de la primera helada, el { $first_frost }.
+plan-why-months = Deciden el calor y la lluvia: la época de siembra empieza hacia el { $starts }, y el calor vuelve hacia el { $heat }.
+plan-why-cover = Tu { $cover } mueve esta fecha.
 plan-why-second-year = Con siembra a principios de verano, las flores llegan al año siguiente.
 plan-why-before = Lleva { $days } antes de { $then }.
 plan-why-hedge = Es una segunda oportunidad, además de la primera siembra: si una falla, queda la otra.
