@@ -133,7 +133,7 @@ why-too-late-bloom = Si empiezas { $when }, las primeras flores llegarían hacia
 why-heat = El último día que valía la pena era el { $ended }; ahora el calor del verano llegaría antes que la cosecha.
 why-window-closed = El último día que valía la pena era el { $ended }.
 why-season-too-short = Entre tus heladas hay { $days } días; después de criar las plantas en interior hacen falta unos { $needs } más hasta la primera cosecha.
-why-no-frost = Ahí deciden el calor y los meses de lluvia; el servicio de extensión agraria de tu zona tiene fechas de siembra.
+why-no-frost = Ahí deciden el calor y los meses de lluvia; el servicio de extensión agrícola de tu zona tiene fechas de siembra.
 why-months = En tu huerto deciden el calor y la lluvia: la época de siembra empieza hacia el { $starts }, y el calor vuelve hacia el { $heat }.
 why-months-bears-heat = Son plantas que aguantan el calor y la lluvia; las frenan las semanas más frescas, más o menos hasta el { $coolest }.
 why-months-too-late = La época de siembra acabó el { $ended }; lo que empiece { $when } se toparía con el calor, que vuelve hacia el { $heat }.
@@ -265,7 +265,7 @@ ripens-next-year = { $crops }: la cosecha o la flor llega al año siguiente de l
 now-head = Lo que puedes empezar hoy, { $date }:
 now-head-on = Lo que puedes empezar el { $date }:
 now-nothing = El { $date } no hay nada que empezar entre tus { $kind }. Disfruta del huerto.
-now-no-frost = En tu huerto no hiela, así que las fechas de heladas no dicen qué empezar ahora. Deciden el calor y los meses de lluvia; el servicio de extensión agraria de tu zona tiene fechas de siembra.
+now-no-frost = En tu huerto no hiela, así que las fechas de heladas no dicen qué empezar ahora. Deciden el calor y los meses de lluvia; el servicio de extensión agrícola de tu zona tiene fechas de siembra.
 now-until = { $crop } ({ $date })
 now-from = { $crop } (mejor desde el { $date })
 now-more = {" "}y { $count } más
@@ -291,7 +291,7 @@ caution-bitter-squash = Cuidado: nunca comas un fruto de esta familia que sepa a
 caution-green-potatoes = Cuidado: no comas tubérculos verdes o brotados, y mantén bayas y hojas lejos de los niños.
 caution-skin-irritant = Cuidado: la savia puede quemar la piel al sol; usa guantes y manga larga.
 caution-treated-seed = Cuidado: la semilla puede estar tratada. Lee el sobre, usa guantes y mantenla lejos de niños y animales.
-caution-heat-and-water = Cuidado: mantén secos las lámparas, los calefactores, las alfombrillas térmicas y sus enchufes, no los modifiques y sigue las normas eléctricas de tu zona.
+caution-heat-and-water = Cuidado: mantén secos los calefactores, las lámparas, las alfombrillas térmicas y sus enchufes, no los modifiques y sigue las normas eléctricas de tu zona.
 caution-dusty-compost = Cuidado: humedece el sustrato polvoriento antes de tocarlo, no respires el polvo y lávate las manos.
 
 ## Palabras y nombres

@@ -100,3 +100,14 @@ fn what_no_crop_of_ours_is_called_means_nothing() {
         assert_eq!(meant(&names, word), (Vec::new(), None), "{word}");
     }
 }
+
+#[test]
+fn nothing_agrees_with_a_name_whose_gender_it_does_not_know() {
+    let messages = include_str!("../../locales/es/messages.ftl");
+    for (at, _) in messages.match_indices("{ $crop") {
+        let before = messages[..at].split_whitespace().next_back().unwrap_or_default();
+        let articles = ["el", "la", "los", "las", "un", "una", "unos", "unas", "al", "del"];
+        let line = messages[..at].lines().count();
+        assert!(!articles.contains(&before), "line {line}: an article stands before the name");
+    }
+}
