@@ -5,6 +5,7 @@
 use chrono::{DateTime, Utc};
 use chrono_tz::Tz;
 use sowbell::chat::Change;
+use sowbell::club::ReminderTime;
 use sowbell::messages::{Chat, ChatKind, Incoming, Person, Role, What};
 use sowbell::planning::{Basis, CropId, Frost, FrostDates, MonthDay};
 use sowbell::store::{Store, StoreError};
@@ -30,6 +31,21 @@ pub async fn fill(
     crops: impl Fn(usize) -> Vec<CropId>,
     now: DateTime<Utc>,
 ) -> Result<(), StoreError> {
+    let at_seven = |_| ReminderTime::default();
+    fill_for_hours(database_url, users, crops, at_seven, now).await
+}
+
+/// As [`fill`]; `hours` gives when the n-th is reminded.
+///
+/// # Errors
+/// When the store fails.
+pub async fn fill_for_hours(
+    database_url: &str,
+    users: &[(i64, String)],
+    crops: impl Fn(usize) -> Vec<CropId>,
+    hours: impl Fn(usize) -> ReminderTime,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
     let store = Store::open(database_url).await?;
     let numbered: Vec<_> = users.iter().enumerate().collect();
     for some in numbered.chunks(TOGETHER) {
@@ -40,6 +56,7 @@ pub async fn fill(
             let changes = [
                 Change::MemberFrost(Some(garden())),
                 Change::MemberZone(Some(Tz::UTC)),
+                Change::MemberReminderTime(hours(number)),
                 Change::AddCrops(crops(number)),
                 Change::MemberReachable(true),
             ];
