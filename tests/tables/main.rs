@@ -9,6 +9,7 @@
 
 mod agreed;
 mod csv;
+mod emergence;
 mod frost_free;
 mod listed;
 mod ordered;
@@ -16,6 +17,7 @@ mod places;
 mod published;
 mod rules;
 mod spanish_names;
+mod trays;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};
