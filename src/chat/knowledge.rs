@@ -54,12 +54,20 @@ struct BuiltIn {
     sentences: &'static str,
 }
 
-const BUILT_IN: [BuiltIn; 1] = [BuiltIn {
-    language: "en",
-    crops: include_str!("../../locales/en/crops.toml"),
-    phrases: include_str!("../../locales/en/phrases.toml"),
-    sentences: include_str!("../../locales/en/sentences.toml"),
-}];
+const BUILT_IN: [BuiltIn; 2] = [
+    BuiltIn {
+        language: "en",
+        crops: include_str!("../../locales/en/crops.toml"),
+        phrases: include_str!("../../locales/en/phrases.toml"),
+        sentences: include_str!("../../locales/en/sentences.toml"),
+    },
+    BuiltIn {
+        language: "es",
+        crops: include_str!("../../locales/es/crops.toml"),
+        phrases: include_str!("../../locales/es/phrases.toml"),
+        sentences: include_str!("../../locales/es/sentences.toml"),
+    },
+];
 
 impl Knowledge {
     /// Reads everything that is built into the program.
