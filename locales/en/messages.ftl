@@ -242,17 +242,42 @@ how-spacing = • { $apart } apart, rows { $rows } apart
 ## Will it ripen
 
 ripens-yes = Yes, in time: the first { $crops } around { $ready }.
-ripens-tight = Tight: { $crops } may just make it.
+ripens-tight = Tight: { $crops } may just make it, with { $spare ->
+    [one] { $spare } day
+   *[other] { $spare } days
+} to spare at best.
 ripens-no = No: { $crops } will not make it this season.
 blooms-yes = Yes, in time: first bloom of { $crops } around { $ready }.
-blooms-tight = Tight: { $crops } may just bloom in time.
+blooms-tight = Tight: { $crops } may just bloom in time, with { $spare ->
+    [one] { $spare } day
+   *[other] { $spare } days
+} to spare at best.
 blooms-no = No: { $crops } will not bloom in time this season.
+ripens-when = The first { $crops }: around { $ready }.
+blooms-when = First bloom of { $crops }: around { $ready }.
 ripens-why = That is if you { $what } on { $on }. The season ends around { $end }: { $spare ->
     [one] { $spare } day to spare
    *[other] { $spare } days to spare
 } at the slow end.
-ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }.
-ripens-what-helps = What helps: a faster variety, bought plants, or cover in autumn.
+ripens-if = That is if you { $what } on { $on }.
+ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }.
+ripens-sown-indoors = Counted from your sowing indoors on { $on }.
+ripens-sown-outdoors = Counted from your sowing in the ground on { $on }.
+ripens-count-on = Count on the first around { $ready }.
+ripens-spare = The season ends around { $end }: { $spare ->
+    [one] { $spare } day to spare
+   *[other] { $spare } days to spare
+} at the slow end.
+ripens-end = The season ends around { $end }.
+ripens-end-at-risk = Your first frost is around { $end }; about one autumn in ten freezes by { $risk }.
+ripens-end-trusted = The autumn date you trust is { $end }.
+helps-head = What would help:
+helps-earlier = • an earlier start: { $what } by { $date }
+helps-next-year = • next time an earlier start: { $what } by { $date }
+helps-variety-from-setting-out = • a faster or smaller variety, of at most { $days } days from setting out
+helps-variety-from-sowing = • a faster or smaller variety, of at most { $days } days from sowing
+helps-cover = • cover in autumn: medium fleece keeps frost off down to about { $fleece }, a heavy frost blanket down to about { $blanket }
+helps-nothing = Only bought plants of full size, or a tunnel, may still bring some.
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
 ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
 
@@ -468,6 +493,7 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /now – what you can do today
     /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
     /sowings – your sowings and what comes next
+    /variety tomato Early Lantern, 75 days – reckon with a packet's numbers
     /undo – take the last change back
     /trays tomato 12, basil 6 – which seedlings share a tray
     /frost 05-15 10-05 – your last and first frost
@@ -618,6 +644,60 @@ undo-job = Taken back: what you said of “{ $what }”.
 undo-crops-off = Off your list again: { $crops }.
 undo-crops-on = Back on your list: { $crops }.
 notice-undo-stale = Something else changed since, so nothing was taken back. /undo takes back the last change.
+
+## Varieties
+
+# $name is a variety's name as the member wrote it.
+variety-name = { $crop } “{ $name }”
+by-packet = By your packet of { $variety }: { $packet }.
+short-variety = { $variety }: { $line }
+variety-how-to = Tell me what a packet says, the crop first, like this: /variety tomato Early Lantern: start indoors 6-8 weeks before last frost, 75 days
+variety-noted = Noted: { $variety }, { $packet }. I reckon with that from now on.
+variety-already = I have { $variety } so already; nothing changed.
+variety-follows = Plans and reminders for { $crops } follow it now; ask about the others by name.
+variety-now-follows = Plans and reminders follow { $variety } now.
+variety-removed = Forgotten: { $variety }.
+variety-crop-again = I reckon with the usual figures for { $crops } again.
+variety-unknown = I know no variety “{ $written }” of yours, so nothing changed. /variety lists them.
+variety-which-one = Which do you mean: { $varieties }? Send it once more with its name; nothing changed.
+variety-which = “{ $word }” can mean { $crops }. Send it once more with the full name; nothing changed.
+variety-which-crop = Which crop is that packet of? Send it once more with the crop's name first; nothing changed.
+variety-two-crops = I read two crops there, { $crops }. A packet is of one, and no variety may be called like a crop; nothing changed.
+variety-no-numbers = I found no number of a seed packet there, so nothing changed. Like this: /variety tomato Early Lantern: start indoors 6-8 weeks before last frost, 75 days
+variety-name-long = A variety's name has at most { $most } characters, so nothing changed. Send the crop and a short name, then the numbers.
+variety-name-common = “{ $written }” is too common a word to know a variety by, so nothing changed. Give it a name of its own, or none.
+variety-too-many = I keep at most { $most } varieties for you, so nothing changed. /variety lists them; remove one first.
+varieties-head = Your varieties:
+varieties-line = { $number }. { $variety }: { $packet }
+varieties-line-followed = { $number }. { $variety }: { $packet } (plans and reminders follow this one)
+button-follow = { $number } follow
+button-drop-variety = { $number } remove
+notice-variety-gone = That variety has changed since; /variety lists them as they are.
+undo-variety-off = Taken back and forgotten: { $variety }.
+undo-variety-as = As it was before: { $variety }.
+packet-indoors = start indoors { $weeks } before the last frost
+packet-set-out = set out { $when }
+packet-in-place = sow in the ground { $when }
+packet-before = { $weeks } before the last frost
+packet-after = { $weeks } after the last frost
+packet-around = from { $before } before to { $after } after the last frost
+packet-at-frost = around the last frost
+packet-after-danger = sow in the ground after the last frost
+packet-days = { $days } to harvest
+packet-days-from-setting-out = { $days } to harvest from setting out
+packet-days-from-sowing = { $days } to harvest from sowing
+packet-up = up in { $days }
+packet-depth = { $depth } deep
+packet-apart = { $apart } apart
+packet-rows = rows { $rows } apart
+packet-left-indoors = { $crops } are not raised indoors here, so I left the weeks indoors out.
+packet-left-outdoors = { $crops } are not sown in the ground here, so I left that date out.
+packet-bad-days = { $number } days to harvest can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-indoors = { $number } weeks indoors can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-offset = { $number } weeks from the last frost can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-up = { $number } days to come up can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-depth = A depth of { $depth } can't be right, so nothing changed. Check the packet: I take up to { $most }.
+packet-bad-spacing = A spacing of { $apart } can't be right, so nothing changed. Check the packet: I take up to { $most }.
 
 ## How far north
 
@@ -785,6 +865,7 @@ menu-drop = Take a crop off my list
 menu-mycrops = My list
 menu-sown = I have sown something
 menu-sowings = My sowings
+menu-variety = My varieties and their packets
 menu-undo = Take the last change back
 menu-trays = Which seedlings share a tray
 menu-frost = My frost dates

@@ -246,19 +246,137 @@ how-spacing = • { $apart } entre plantas, { $rows } entre filas
 ## Si da tiempo a madurar
 
 ripens-yes = Sí, da tiempo. Primera cosecha de { $crops }, más o menos: { $ready }.
-ripens-tight = Muy justo: quizá dé tiempo a cosechar { $crops }.
+ripens-tight = Muy justo: quizá dé tiempo a cosechar { $crops }; en el mejor caso { $spare ->
+    [one] sobra { $spare } día
+   *[other] sobran { $spare } días
+}.
 ripens-no = No: esta temporada no da tiempo a cosechar { $crops }.
 blooms-yes = Sí, da tiempo. Primeras flores de { $crops }, más o menos: { $ready }.
-blooms-tight = Muy justo: quizá dé tiempo a ver flores de { $crops }.
+blooms-tight = Muy justo: quizá dé tiempo a ver flores de { $crops }; en el mejor caso { $spare ->
+    [one] sobra { $spare } día
+   *[other] sobran { $spare } días
+}.
 blooms-no = No: esta temporada no da tiempo a ver flores de { $crops }.
+ripens-when = Primera cosecha de { $crops }, más o menos: { $ready }.
+blooms-when = Primeras flores de { $crops }, más o menos: { $ready }.
 ripens-why = La cuenta es para { $what } el { $on }. La temporada acaba hacia el { $end }: aunque vaya lento, { $spare ->
     [one] sobra { $spare } día
    *[other] sobran { $spare } días
 }.
-ripens-why-short = La cuenta es para { $what } el { $on }. Fechas probables: { $ready }. La temporada acaba hacia el { $end }.
-ripens-what-helps = Ayuda una variedad más rápida, comprar las plantas o cubrirlas en otoño.
+ripens-if = La cuenta es para { $what } el { $on }.
+ripens-why-short = La cuenta es para { $what } el { $on }. Cuenta con lo primero, más o menos: { $ready }.
+ripens-sown-indoors = Contado desde tu siembra en interior del { $on }.
+ripens-sown-outdoors = Contado desde tu siembra en la tierra del { $on }.
+ripens-count-on = Cuenta con lo primero, más o menos: { $ready }.
+ripens-spare = La temporada acaba hacia el { $end }: aunque vaya lento, { $spare ->
+    [one] sobra { $spare } día
+   *[other] sobran { $spare } días
+}.
+ripens-end = La temporada acaba hacia el { $end }.
+ripens-end-at-risk = Tu primera helada es hacia el { $end }; más o menos un otoño de cada diez ya hiela antes del { $risk }.
+ripens-end-trusted = La fecha de otoño en la que confías es el { $end }.
+helps-head = Qué ayudaría:
+helps-earlier = • empezar antes: { $what } a más tardar el { $date }
+helps-next-year = • la próxima vez, empezar antes: { $what } a más tardar el { $date }
+helps-variety-from-setting-out = • una variedad más rápida o más pequeña, de { $days } días desde el trasplante como mucho
+helps-variety-from-sowing = • una variedad más rápida o más pequeña, de { $days } días desde la siembra como mucho
+helps-cover = • cubrir en otoño: una manta antiheladas mediana protege hasta unos { $fleece }; una gruesa, hasta unos { $blanket }
+helps-nothing = Solo unas plantas compradas ya crecidas, o un túnel, podrían dar algo todavía.
 ripens-no-frost = Ninguna helada acaba tu temporada, así que hay tiempo de sobra para { $crops }; deciden el calor y los meses de lluvia.
 ripens-next-year = { $crops }: la cosecha o la flor llega al año siguiente de la siembra, así que este año ninguna helada mete prisa.
+
+## Semilla: cuánta, pruebas, días hasta que brota
+
+percent = { $n }{ "\u00a0" }%
+years = { $n ->
+    [one] { $n } año
+   *[other] { $n } años
+}
+seed-count = Para { $plants ->
+    [one] una planta
+   *[other] { $plants } plantas
+} de { $crop }, siembra { $seeds ->
+    [one] una semilla
+   *[other] { $seeds } semillas
+}.
+seed-cells = En celdas: { $each } semillas en cada una de { $cells ->
+    [one] una celda
+   *[other] { $cells } celdas
+}, y luego deja una sola planta por celda; quedarán vacías unas { $empty }.
+seed-cells-single = En celdas: una semilla en cada una de { $cells ->
+    [one] una celda
+   *[other] { $cells } celdas
+}; quedarán vacías unas { $empty }.
+seed-count-chance = Es el número más pequeño con una probabilidad del { $chance } o más de llegar a esas plantas, si después de brotar se pierde el { $losses } de las plántulas.
+seed-rate-stated = Contado con la germinación que diste: { $rate }.
+seed-rate-tested = Contado con tu prueba: brotaron { $sprouted } de { $tested }, el { $rate }.
+seed-rate-standard-fresh = La germinación es una estimación para semilla fresca: { $rate }, el mínimo legal de Estados Unidos (7 CFR 201.31).
+seed-rate-standard-aged = La germinación es una estimación: { $rate } para semilla de { $age }. La fresca cuenta como { $fresh }, el mínimo legal de Estados Unidos (7 CFR 201.31), y baja por igual cada año hasta la mitad en { $life }.
+seed-rate-assumed-fresh = La germinación es una estimación y una suposición mía: { $rate } para semilla fresca, porque el mínimo legal de Estados Unidos (7 CFR 201.31) no incluye { $crop }.
+seed-rate-assumed-aged = La germinación es una estimación y una suposición mía: { $rate } para semilla de { $age }. Para la fresca tomo { $fresh }, porque el mínimo legal de Estados Unidos (7 CFR 201.31) no incluye { $crop }; baja por igual cada año hasta la mitad en { $life }.
+seed-better-fresh = Por debajo del { $least }, es mejor semilla fresca.
+seed-test-first = Para saberlo mejor, pon a brotar 20 semillas en papel húmedo y dime el resultado, así: “brotaron 14 de 20 semillas de { $crop }”.
+seed-too-old = No cuentes con esa semilla: la de { $crop } dura más o menos { $life }, y con { $age } casi ninguna brota. Consigue semilla fresca, o prueba antes con 20 semillas en papel húmedo.
+seed-too-weak = No cuentes con esa semilla de { $crop }: con una germinación del { $rate } es mejor cambiarla.
+seed-which-crop = ¿De qué cultivo? Pregunta, por ejemplo, “¿cuántas semillas de albahaca para 12 plantas?”.
+seed-plants-range = Puedo contar semillas para 1 a { $most } plantas enteras, no para { $written }.
+seed-per-cell-range = Puedo contar con 1 a { $most } semillas enteras por celda, no con { $written }.
+seed-rate-range = Una germinación va del 1 al 100{ "\u00a0" }%, así que { $written }{ "\u00a0" }% no puede ser.
+seed-age-range = Puedo contar con semilla de hasta { $most } años, no de { $written }.
+seed-year-ahead = El año { $year } aún no ha llegado, así que la semilla no puede ser de entonces; ¿qué año pone en el sobre?
+test-result = Brotaron { $sprouted } de { $tested }: el { $rate }. En todo el sobre, lo probable es entre el { $low } y el { $high } (intervalo del 95{ "\u00a0" }% según Wilson).
+test-replace = Menos del 40{ "\u00a0" }%: cambia esta semilla.
+test-sow-thicker = Del 40 al 50{ "\u00a0" }%: siémbrala más tupida que de costumbre.
+test-sow-by-number = Del 50 al 80{ "\u00a0" }%: siembra según las plantas que quieras. Pregúntame, por ejemplo, “brotaron { $sprouted } de { $tested } semillas de { $crop }, ¿cuántas siembro para 12 plantas?”.
+test-sow-by-number-plain = Del 50 al 80{ "\u00a0" }%: siembra según las plantas que quieras; dime el cultivo y cuántas plantas, y cuento las semillas.
+test-sow-as-usual = Más del 80{ "\u00a0" }%: siembra como siempre.
+test-too-few = Para fiarte del resultado, prueba al menos { $enough } semillas (Universidad Estatal de Iowa, 1999).
+test-range = En una prueba se cuentan semillas enteras, de 1 a { $most }.
+test-more-than-tested = { $sprouted } de { $tested } no puede ser: no brotan más semillas de las que se prueban.
+emerge-days = A { $at }, { $crops }: cuenta con { $days } hasta que brote.
+emerge-between = Sale de trazar una línea recta entre { $low } y { $high } en los ensayos de Harrington y Minges (1954), con la semilla a { $depth } de profundidad.
+emerge-tested = Así se contó en los ensayos de Harrington y Minges (1954), con la semilla a { $depth } de profundidad.
+emerge-too-slow-cold = Más de tres semanas es demasiado frío: la semilla que pasa tanto tiempo en la tierra puede pudrirse.
+emerge-too-slow-hot = Más de tres semanas es demasiado calor.
+emerge-none-cold = A { $at } no cuentes con que brote nada de { $crops }: hace demasiado frío. En los ensayos brotó poco o nada (Harrington y Minges, 1954).
+emerge-none-hot = A { $at } no cuentes con que brote nada de { $crops }: hace demasiado calor. En los ensayos brotó poco o nada (Harrington y Minges, 1954).
+emerge-uncertain-cold = A { $at }, la semilla de { $crops } brotará despacio y desigual, si es que brota. En los ensayos brotó poco o nada a { $none }, y a { $counted } tardó { $days } (Harrington y Minges, 1954).
+emerge-uncertain-hot = A { $at }, la semilla de { $crops } brotará mal, si es que brota. En los ensayos tardó { $days } a { $counted }, y a { $none } brotó poco o nada (Harrington y Minges, 1954).
+emerge-not-tested = No sé cuánto tardaría la semilla de { $crops } a { $at }: eso no se ensayó. No quiere decir que no brote.
+emerge-no-table = No sé cuánto tardaría la semilla de { $crops } a { $at }: no tengo ensayos de ese cultivo.
+emerge-usual = Lo habitual, a { $best }: { $days }.
+emerge-relative = Los ensayos fueron con { $relative }, un pariente cercano.
+emerge-printings = Según otra edición de la tabla, a { $at } brota poco o nada.
+emerge-which-crop = ¿De qué cultivo? Pregunta, por ejemplo, “¿cuánto tardan los pimientos en brotar a { $at }?”.
+temperature-beyond = La tierra no puede estar a { $at }; puedo contar con temperaturas de { $low } a { $high }.
+
+## Temperatura de la tierra
+
+soil-go = Adelante: siembra { $crops } en la tierra hoy. A { $at } la tierra está bastante caliente, y por fecha vale la pena hasta el { $next }.
+soil-go-on = El { $date } puedes sembrar { $crops } en la tierra, si se mantiene a { $at }; por fecha vale la pena hasta el { $next }.
+soil-go-believe-soil = Adelante: siembra { $crops } en la tierra. Por fecha tocaría el { $next }, pero créele a la tierra: { $at } basta, y lo que brote aguanta algo de helada.
+soil-go-no-date = Por la tierra, adelante: { $at } basta para sembrar { $crops } en el huerto.
+soil-wait-believe-soil = Todavía no: por fecha se podría, pero créele a la tierra. { $at } es demasiado frío para { $crops }; espera hasta que se mantenga a { $warm } o más.
+soil-wait-no-date = Todavía no: { $at } es demasiado frío para { $crops }. Espera hasta que la tierra se mantenga a { $warm } o más.
+soil-wait-both = Todavía no: la tierra y la fecha dicen lo mismo. { $at } es demasiado frío para { $crops }; siembra cuando se mantenga a { $warm } o más, pero no antes del { $next }.
+soil-wait-frost = Todavía no: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote, así que espera hasta el { $next }.
+soil-wait-cover = Solo a cubierto: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote; sin cubrir, espera hasta el { $next }.
+soil-wait-window = Todavía no: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. La próxima siembra empieza el { $next }.
+soil-wait-cooler = Ahora no: { $at } es demasiado calor para que { $crops } brote bien. Espera hasta que la tierra se mantenga a { $cool } o menos.
+soil-too-late = Por fecha ya es tarde para { $crops }, esté como esté la tierra. Los próximos buenos días empiezan el { $next }.
+soil-too-late-for-good = Por fecha ya es tarde para { $crops }, esté como esté la tierra.
+soil-needs = Para { $crops } hacen falta { $minimum } o más; lo mejor es { $best }.
+soil-above = Por encima de { $maximum } no se puede contar con { $crops }.
+soil-above-the-least = Para { $crops } es más que el mínimo ({ $minimum }) y menos que lo mejor ({ $best }), así que puede ir despacio; a esa temperatura no tengo ensayos.
+soil-good = Para { $crops } está dentro de lo mejor: { $best }.
+soil-frozen = La tierra helada no da agua a la semilla; nada brota hasta que se deshiele.
+soil-measure = Mide a la profundidad de siembra y durante varios días: la tierra tiene que mantenerse así, no solo llegar una vez.
+soil-list-head = Con la tierra a { $at } el { $date }, según la tierra y la fecha:
+soil-list-none = Con la tierra a { $at } el { $date }, no hay nada que sembrar en ella.
+soil-list-go = Sembrar en la tierra: { $crops }
+soil-list-slow = Puede salir bien, pero despacio: { $crops }
+soil-list-frost = Bastante caliente, pero una helada mataría lo que brote: { $crops }
+soil-list-cold = Por fecha sí, pero la tierra está demasiado fría: { $crops }
 
 ## Qué hacer hoy
 
@@ -301,7 +419,10 @@ which-or-outside = “{ $word }” puede ser dos plantas. ¿Quieres decir { $out
 which-or-outside-ask = “{ $word }”: ¿quieres decir { $crop }? Para { $outside } no tengo fechas.
 unknown-crop = No conozco “{ $written }”. Prueba con su nombre de siempre, por ejemplo “tomate”.
 unknown-crop-near = No conozco “{ $written }”. ¿Quieres decir { $near }?
-not-understood = Eso no lo entiendo. Pregúntame, por ejemplo, “¿puedo sembrar pepinos ya?” o “¿cuándo trasplanto los tomates?”.
+not-understood = Eso no lo entiendo; pregúntame, por ejemplo, “¿puedo sembrar pepinos ya?” o “¿cuándo trasplanto los tomates?”.
+question-without-crop = ¿A qué cultivo te refieres? Envíame su nombre.
+date-impossible = El calendario no tiene ningún día “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
+date-unclear = No sé qué día es “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
 
 ## Por la mañana
 
@@ -362,7 +483,7 @@ group-greeting = ¡Hola! Ayudo con las fechas de siembra y trasplante. Pregúnta
     Quien administra el grupo puede poner las fechas de heladas y la zona horaria del club con /club.
 button-open-private = Recibir mis recordatorios
 help-short = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “¿cuándo trasplanto los tomates?”, “¿a qué profundidad siembro guisantes?” y “¿madurarán las calabazas?”, y te escribo las mañanas en que haya algo que hacer.
-help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “¿cuándo trasplanto los tomates?”, “¿a qué profundidad siembro guisantes?” y “¿madurarán las calabazas?”.
+help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “¿cuándo trasplanto los tomates?”, “¿a qué profundidad siembro guisantes?” y “¿madurarán las calabazas?”, y hago cuentas: “¿cuántas semillas de albahaca para 12 plantas?”, “brotaron 14 de 20 semillas de puerro”, “la tierra está a 14 °C, ¿puedo sembrar guisantes?”.
 
     /grow tomate, albahaca – pon cultivos en tu lista; te los recuerdo
     /drop albahaca – quita uno
@@ -370,7 +491,9 @@ help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “�
     /now – lo que puedes hacer hoy
     /sown albahaca 12 el 3 de abril – dime qué sembraste y sigo sus propias fechas
     /sowings – tus siembras y lo que viene después
+    /variety tomate Farolito, 75 días – contar con los números de un sobre
     /undo – deshacer el último cambio
+    /trays tomate 12, albahaca 6 – qué plántulas comparten bandeja
     /frost 05-15 10-05 – tu última y tu primera helada, mes y día
     /zone Madrid – tu zona horaria
     /hour 7:00 – cuándo llega tu recordatorio
@@ -469,9 +592,19 @@ sown-future = El { $date } aún no ha llegado, así que todo queda igual. Cuént
 sown-long-ago = Del { $date } hace más de un año, así que todo queda igual.
 sown-bad-count = En una siembra puedo anotar de 1 a { $most } plantas, así que todo queda igual.
 sown-planted = Sin anotar: aquí solo guardo siembras, y lo de { $crops } es plantar.
-sown-bad-warmth = A esa temperatura no brota ninguna semilla, así que todo queda igual. Revisa el número.
+sown-bad-warmth = { $at } no puede ser en la tierra ni en un cuarto; puedo contar con temperaturas de { $low } a { $high }, así que todo queda igual.
 sown-without-frost = Con tus fechas de heladas (/frost 05-15 10-05) puedo decirte cuándo salen fuera las plantas.
 sowing-up = • Debería brotar: { $days }. ¿Aún nada el { $resow }? Siembra otra vez.
+sowing-up-room = • Debería brotar, en un cuarto a unos { $at }: { $days }. ¿Aún nada el { $resow }? Siembra otra vez.
+sowing-up-at = • Debería brotar, a unos { $at }: { $days }. ¿Aún nada el { $resow }? Siembra otra vez.
+sowing-warning = • { $what }
+sowing-below-least = A { $at } no cuentes con que brote nada de { $crops }: hace demasiado frío. Necesita { $minimum } o más.
+sowing-above-most = A { $at } no cuentes con que brote nada de { $crops }: por encima de { $maximum } no es seguro.
+sowing-not-tested = A { $at } no tengo ensayos; esos son los días habituales a { $best }.
+sowing-move-warmer = Pon la siembra donde haya { $best }; a partir de ahí brota en { $days }.
+sowing-ground-warmer = Brotará cuando la tierra se mantenga a { $warm } o más, si la semilla no se ha podrido antes.
+sowing-cooler = Pon la siembra donde haga menos calor: { $cool } o menos.
+sowing-none-by = • ¿Aún nada el { $resow }? Siembra otra vez.
 sowing-step = • { $what }: { $days }
 sowing-from = • { $what }: desde el { $from }
 sowing-out-mild = • { $what }: desde el { $from }, cuando las noches de la semana no bajen de { $nights }
@@ -510,6 +643,60 @@ undo-crops-off = Otra vez fuera de tu lista: { $crops }.
 undo-crops-on = Otra vez en tu lista: { $crops }.
 notice-undo-stale = Después cambió otra cosa, así que no deshago nada. Con /undo deshaces el último cambio.
 
+## Variedades
+
+# $name es el nombre de una variedad como lo escribió el miembro.
+variety-name = { $crop } “{ $name }”
+by-packet = Según tu sobre de { $variety }: { $packet }.
+short-variety = { $variety }: { $line }
+variety-how-to = Dime lo que pone en un sobre, primero el cultivo, así: /variety tomate Farolito: en interior 6-8 semanas antes de la última helada, 75 días
+variety-noted = Anotado: { $variety }, { $packet }. Desde ahora cuento con eso.
+variety-already = { $variety } ya está así; todo queda igual.
+variety-follows = Los planes y recordatorios de { $crops } ahora se guían por ella; pregunta por las demás con su nombre.
+variety-now-follows = Los planes y recordatorios ahora se guían por { $variety }.
+variety-removed = Olvidado: { $variety }.
+variety-crop-again = Para { $crops } vuelvo a contar con los números de siempre.
+variety-unknown = No te conozco ninguna variedad “{ $written }”, así que todo queda igual. Con /variety ves las que tienes.
+variety-which-one = ¿A cuál te refieres: { $varieties }? Envíalo otra vez con su nombre; todo queda igual.
+variety-which = “{ $word }” puede referirse a { $crops }. Envíalo otra vez con el nombre completo; todo queda igual.
+variety-which-crop = ¿De qué cultivo es ese sobre? Envíalo otra vez con el nombre del cultivo al principio; todo queda igual.
+variety-two-crops = Ahí leo dos cultivos: { $crops }. Un sobre es de uno solo, y una variedad no puede llamarse como un cultivo; todo queda igual.
+variety-no-numbers = Ahí no encuentro ningún número de un sobre de semillas, así que todo queda igual. Así: /variety tomate Farolito: en interior 6-8 semanas antes de la última helada, 75 días
+variety-name-long = El nombre de una variedad tiene { $most } letras como mucho, así que todo queda igual. Envía el cultivo y un nombre corto, y después los números.
+variety-name-common = “{ $written }” es una palabra demasiado común para reconocer una variedad, así que todo queda igual. Dale un nombre propio, o ninguno.
+variety-too-many = Te guardo { $most } variedades como mucho, así que todo queda igual. Con /variety las ves; quita antes alguna.
+varieties-head = Tus variedades:
+varieties-line = { $number }. { $variety }: { $packet }
+varieties-line-followed = { $number }. { $variety }: { $packet } (los planes y recordatorios se guían por esta)
+button-follow = { $number } usar
+button-drop-variety = { $number } quitar
+notice-variety-gone = Esa variedad ha cambiado después; con /variety ves cómo están ahora.
+undo-variety-off = Deshecho y olvidado: { $variety }.
+undo-variety-as = Como antes: { $variety }.
+packet-indoors = sembrar en interior { $weeks } antes de la última helada
+packet-set-out = trasplantar { $when }
+packet-in-place = sembrar en la tierra { $when }
+packet-before = { $weeks } antes de la última helada
+packet-after = { $weeks } después de la última helada
+packet-around = desde { $before } antes hasta { $after } después de la última helada
+packet-at-frost = hacia la última helada
+packet-after-danger = sembrar en la tierra después de la última helada
+packet-days = { $days } hasta la cosecha
+packet-days-from-setting-out = { $days } del trasplante a la cosecha
+packet-days-from-sowing = { $days } de la siembra a la cosecha
+packet-up = brota en { $days }
+packet-depth = a { $depth } de profundidad
+packet-apart = a { $apart } entre plantas
+packet-rows = a { $rows } entre filas
+packet-left-indoors = Aquí no se hace semillero de { $crops }, así que dejé fuera las semanas en interior.
+packet-left-outdoors = Aquí no se siembra { $crops } en la tierra, así que dejé fuera esa fecha.
+packet-bad-days = { $number } días hasta la cosecha no puede ser, así que todo queda igual. Revisa el sobre: acepto de { $low } a { $high }.
+packet-bad-indoors = { $number } semanas en interior no puede ser, así que todo queda igual. Revisa el sobre: acepto de { $low } a { $high }.
+packet-bad-offset = { $number } semanas desde la última helada no puede ser, así que todo queda igual. Revisa el sobre: acepto de { $low } a { $high }.
+packet-bad-up = { $number } días hasta brotar no puede ser, así que todo queda igual. Revisa el sobre: acepto de { $low } a { $high }.
+packet-bad-depth = Una profundidad de { $depth } no puede ser, así que todo queda igual. Revisa el sobre: acepto hasta { $most }.
+packet-bad-spacing = Una distancia de { $apart } no puede ser, así que todo queda igual. Revisa el sobre: acepto hasta { $most }.
+
 ## A qué distancia del ecuador
 
 latitude-how-to = ¿A cuántos grados al norte o al sur del ecuador está tu huerto? Así: /latitude 40
@@ -522,6 +709,64 @@ onion-long-intermediate = A esa latitud van bien las cebollas de día largo (bul
 onion-intermediate = A esa latitud elige cebollas de día intermedio (neutro): forman bulbo con 12 a 14 horas de luz.
 onion-intermediate-short = A esa latitud van bien las cebollas de día intermedio (bulbo con 12 a 14 horas de luz), y también las de día corto (de 10 a 12 horas).
 onion-short = Tan cerca del ecuador elige cebollas de día corto: forman bulbo con 10 a 12 horas de luz.
+
+## Bandejas
+
+# $vigour es small, upright o sprawling: cómo crece la plántula en la bandeja. $warmth es tray-warmth
+# o nada, $like es tray-like; las bandejas iguales se cuentan juntas.
+trays-head = Bandejas para lo que siembras en interior { $days }:
+trays-none = Nada de eso se siembra en bandeja en las próximas dos semanas.
+trays-none-of-list = Nada de tu lista se siembra en bandeja en las próximas dos semanas.
+trays-empty-list = Tu lista está vacía. Nombra los cultivos y sus celdas, así: /trays tomate 12, albahaca 6
+trays-how-to = ¿Qué cultivos, y cuántas celdas de cada uno? Envíalos así: /trays tomate 12, albahaca 6
+trays-bad-count = “{ $written }” no es un número de celdas; da de 1 a { $most } por cultivo, así: /trays tomate 12, albahaca 6
+trays-no-crop = ¿“{ $written }” celdas de qué? Envía cada cultivo con su número, así: /trays tomate 12, albahaca 6
+trays-which = “{ $word }” puede referirse a { $crops }: nombra uno de ellos.
+trays-too-long = Es más de lo que puedo repartir de una vez; envía menos cultivos.
+tray-line = Bandeja { $number }, { $cells } celdas de { $size }{ $warmth }: { $crops }. { $like }
+tray-line-several = Bandejas { $number }–{ $last }, cada una de { $cells } celdas de { $size }{ $warmth }: { $crops } en cada una. { $like }
+tray-warmth = {" "}(calor: { $best })
+tray-crop = { $crops } { $cells }
+tray-crop-from = { $crops } { $cells } (sembrar el { $date })
+tray-crop-early = { $crops } { $cells } (pronto; mejor desde el { $date })
+tray-like = { $vigour ->
+    [small] Plantas pequeñas
+    [upright] Plantas erguidas
+   *[sprawling] Plantas que se extienden
+}; salen fuera con { $age }.
+tray-light = Déjala a la luz hasta que brote.
+tray-dark = Tenla a oscuras hasta que brote.
+tray-pot-up = Pasar { $crops } a macetas de { $pot }: { $days }.
+tray-pot-up-plain = Pasar { $crops } a una maceta mayor: { $days }.
+tray-too-early = { $crops }: todavía no, desde el { $next }.
+tray-too-late = { $crops }: ya es tarde para una bandeja; el próximo buen día es el { $next }.
+tray-too-late-for-good = { $crops }: ya es tarde para una bandeja, y tu temporada no da para otro intento.
+tray-why-together = { $vigour ->
+    [small] Todas son plantas pequeñas
+    [upright] Todas son plantas erguidas
+   *[sprawling] Todas se extienden, lejos de las más pequeñas
+}, quieren celdas de { $size } y salen fuera mejor con { $age }; les va el mismo calor y la misma luz. Dejan la bandeja, más o menos: { $leave }.
+tray-why-alone = { $vigour ->
+    [sprawling] Sus plantas se extienden, así que van lejos de las más pequeñas, y nada de lo demás se les parece.
+   *[other] Nada de lo demás se parece lo bastante en celdas, crecimiento, edad, calor y luz para compartir bandeja.
+}
+tray-why-no-gain = Aquí podrían ir también otras, pero no ahorraría ninguna bandeja.
+tray-crop-why = { $vigour ->
+    [small] Plantas pequeñas
+    [upright] Plantas erguidas
+   *[sprawling] Plantas que se extienden
+}: con siembra el { $sow } tienen { $age } cuando pueden salir, hacia el { $out }; hasta entonces les bastan celdas de { $size }.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Plantas pequeñas
+    [upright] Plantas erguidas
+   *[sprawling] Plantas que se extienden
+}: con siembra el { $sow } tienen { $age } cuando pueden salir, hacia el { $out }; las celdas de { $size } les bastan hasta el { $by }, así que pásalas antes a una maceta mayor.
+tray-crop-why-early = Es pronto; mejor desde el { $date }.
+tray-rest-from = { $crop } (desde el { $date })
+tray-rest-not-yet = Todavía no: { $crops }.
+tray-rest-too-late = Tarde para una bandeja: { $crops }.
+tray-rest-in-place = Mejor sembrar o plantar en su sitio: { $crops }.
+tray-rest-settled = Sembrado o saltado ya: { $crops }.
 
 ## Olas de frío
 
@@ -615,7 +860,9 @@ menu-drop = Quitar un cultivo de mi lista
 menu-mycrops = Mi lista
 menu-sown = Sembré algo
 menu-sowings = Mis siembras
+menu-variety = Mis variedades y sus sobres
 menu-undo = Deshacer el último cambio
+menu-trays = Qué plántulas comparten bandeja
 menu-frost = Mis fechas de heladas
 menu-zone = Mi zona horaria
 menu-hold = Esperar a que pase el frío

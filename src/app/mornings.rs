@@ -3,7 +3,7 @@
 use chrono::{DateTime, Days, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
-use crate::club::{ReminderTime, Settings};
+use crate::club::{ReminderTime, Settings, as_grown};
 use crate::messages::{Outgoing, Say};
 use crate::planning::JobKey;
 use crate::reminders::{Known, MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
@@ -78,7 +78,9 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     }
     let Some(garden) = settings.garden.is else { return morning };
     let known = Known { marks: &due.marks, sowings: &due.sowings };
-    let crops = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
+    let own = as_grown(&knowledge.catalogue, &due.varieties);
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let crops = due.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
     let mut jobs = due_jobs(crops, known, garden, date);
     let more = jobs.len().saturating_sub(MOST_JOBS);
     jobs.truncate(MOST_JOBS);
@@ -89,7 +91,7 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: reminder_text(&jobs, more, &knowledge.catalogue, &speech, date),
+        text: reminder_text(&jobs, more, catalogue, &speech, date),
         buttons: reminder_buttons(&keys, &due.marks, &speech),
         ..Say::default()
     }));

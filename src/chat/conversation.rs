@@ -1,6 +1,6 @@
 //! From an incoming message to an outcome: which handler answers what.
 
-use crate::club::LanguageTag;
+use crate::club::{LanguageTag, as_grown};
 use crate::messages::{Button, ChatKind, Incoming, Press, Topic, What};
 use crate::wording::args;
 
@@ -10,7 +10,7 @@ use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, job_talk, latitude_talk, place_talk,
-    question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
+    question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk, variety_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -92,7 +92,13 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
     if !needs(incoming).facts {
         return Outcome::default();
     }
-    let mut desk = Desk::new(knowledge, facts, incoming);
+    // In a group a bare name is everybody's crop; one's own varieties are named there.
+    let own = match incoming.chat.kind {
+        ChatKind::Private => as_grown(&knowledge.catalogue, &facts.varieties),
+        ChatKind::Group => None,
+    };
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let mut desk = Desk::new(knowledge, catalogue, facts, incoming);
     match &incoming.what {
         What::Text { text, .. } => text_came(&mut desk, text),
         What::Pressed { data, .. } => button_pressed(&mut desk, data),
@@ -184,7 +190,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if came_up_talk::what_became(desk, text) {
+    if came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text) {
         return;
     }
     question_talk::asked(desk, text);
@@ -202,6 +208,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::Variety => variety_talk::packet_awaited_came(desk, text),
         Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
@@ -251,6 +258,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Club => club_talk::club(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
+        Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
     }
@@ -280,6 +288,8 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Sowings(page) => sowing_list::list(desk, page),
         Press::EndSowing(id, page) => sowing_list::give_up(desk, id, page),
         Press::SowAgain(id) => sowing_talk::sow_again(desk, id),
+        Press::FollowVariety(id) => variety_talk::follow(desk, id),
+        Press::DropVariety(id) => variety_talk::drop_by_button(desk, id),
         Press::Undo(number) => undo_talk::undo_this(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),

@@ -2,6 +2,7 @@
 
 use std::collections::HashSet;
 
+use crate::club::followed;
 use crate::messages::{Button, Buttons, Press, What};
 use crate::planning::CropId;
 use crate::reminders::{DueJob, coming_jobs};
@@ -11,6 +12,7 @@ use super::answer::unknown_name;
 use super::desk::Desk;
 use super::facts::{Change, Expected, ExpectedTopic};
 use super::understand::Intent;
+use super::variety_text::variety_words;
 
 /// Crops on one page of the list.
 const PAGE: usize = 10;
@@ -262,7 +264,12 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
         let next = desk.garden().and_then(|garden| {
             coming_jobs([*crop], desk.facts.known(), garden, desk.today).into_iter().next()
         });
-        let line = args().text("crop", desk.speech.crop(&crop.id));
+        let grown = followed(&desk.facts.varieties, &crop.id);
+        let name = grown.map_or_else(
+            || desk.speech.crop(&crop.id).to_owned(),
+            |variety| variety_words(desk, variety),
+        );
+        let line = args().text("crop", name);
         lines.push(match next {
             Some(due) => {
                 let what = desk.speech.step_phrase(due.job.key.step, crop);

@@ -16,6 +16,8 @@ use super::knowledge::{Knowledge, Tongue};
 /// Everything one decision has at hand, and what it has decided so far.
 pub(super) struct Desk<'a> {
     pub knowledge: &'a Knowledge,
+    /// The crops, in private as the member grows them.
+    catalogue: &'a Catalogue,
     pub tongue: &'a Tongue,
     pub speech: Speech,
     pub settings: Settings,
@@ -26,10 +28,16 @@ pub(super) struct Desk<'a> {
 }
 
 impl<'a> Desk<'a> {
-    pub fn new(knowledge: &'a Knowledge, facts: &'a Facts, incoming: &'a Incoming) -> Self {
+    pub fn new(
+        knowledge: &'a Knowledge,
+        catalogue: &'a Catalogue,
+        facts: &'a Facts,
+        incoming: &'a Incoming,
+    ) -> Self {
         let settings = facts.settings();
         Self {
             knowledge,
+            catalogue,
             tongue: knowledge.tongue(&settings.language.is),
             speech: knowledge.speech_for(&settings),
             today: facts.today(),
@@ -41,7 +49,7 @@ impl<'a> Desk<'a> {
     }
 
     pub fn catalogue(&self) -> &'a Catalogue {
-        &self.knowledge.catalogue
+        self.catalogue
     }
 
     pub fn crop(&self, id: &CropId) -> Option<&'a Crop> {

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::understand::Subject;
 use crate::club::{
     Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
-    Units,
+    Units, Variety,
 };
 use crate::messages::{Outgoing, Topic};
 use crate::planning::{Cover, CropId, Frost, Hold, HotAndWet, JobKey, MonthDay, Place};
@@ -31,6 +31,8 @@ pub struct Facts {
     pub marks: Vec<JobMark>,
     /// The member's recorded sowings, the earliest recorded first.
     pub sowings: Vec<Sowing>,
+    /// The member's varieties, the one told first at the front.
+    pub varieties: Vec<Variety>,
     /// The number that the member's next change gets in the journal.
     pub next_change: i64,
     /// The member's last change that can be taken back.
@@ -93,6 +95,8 @@ pub enum Expected {
     WhichToGrow,
     /// What was sown.
     Sown,
+    /// What a packet says.
+    Variety,
     /// Which of several crops a word means that the member said they sowed.
     WhichSown {
         /// What they told.
@@ -169,7 +173,12 @@ pub enum Change {
     KeepSowing(Sowing),
     /// A recorded sowing that was none.
     RemoveSowing(i64),
-    /// Changes of the list, of marks and of sowings that are taken back together.
+    /// A variety as it is told now, in the place of the one with the same crop and name; from now
+    /// on it is the one that is followed. Its number is the store's to give.
+    KeepVariety(Variety),
+    /// A variety that is grown no longer.
+    RemoveVariety(i64),
+    /// Changes of the list, of marks, of sowings and of varieties that are taken back together.
     Together(Vec<Change>),
     /// Takes back the member's last change, if it has this number.
     Undo(i64),
@@ -235,6 +244,7 @@ mod tests {
             (Expected::HotAndWet, r#""hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
+            (Expected::Variety, r#""variety""#),
             (Expected::Latitude, r#""latitude""#),
             (
                 Expected::WhichSown { told: "6 marigolds".to_owned() },

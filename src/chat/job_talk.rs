@@ -39,6 +39,7 @@ pub(super) fn now(desk: &mut Desk<'_>) {
             own_crops: None,
             today: desk.today,
             catalogue: desk.catalogue(),
+            own: None,
             speech: &desk.speech,
         }
         .answer();

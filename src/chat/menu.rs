@@ -36,6 +36,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("mycrops", speech.plain("menu-mycrops")),
             ("sown", speech.plain("menu-sown")),
             ("sowings", speech.plain("menu-sowings")),
+            ("variety", speech.plain("menu-variety")),
             ("undo", speech.plain("menu-undo")),
             ("trays", speech.plain("menu-trays")),
             ("frost", speech.plain("menu-frost")),

@@ -44,6 +44,8 @@ pub enum Request {
     Sown,
     /// The list of one's sowings.
     Sowings,
+    /// One's own varieties and what their packets say.
+    Variety,
     /// Taking the last change back.
     Undo,
     /// How far north the garden lies.
@@ -72,6 +74,7 @@ impl Request {
             "club" => Self::Club,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
+            "variety" | "varieties" => Self::Variety,
             "undo" => Self::Undo,
             "latitude" => Self::Latitude,
             _ => return None,
@@ -115,6 +118,7 @@ struct Lists {
     settings: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
+    variety: Vec<String>,
     undo: Vec<String>,
     latitude: Vec<String>,
 }
@@ -175,6 +179,7 @@ impl Sentences {
             (lists.settings, Request::Settings),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
+            (lists.variety, Request::Variety),
             (lists.undo, Request::Undo),
             (lists.latitude, Request::Latitude),
         ]

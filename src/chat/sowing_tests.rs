@@ -45,6 +45,7 @@ fn facts() -> Facts {
         crops: vec![CropId::new("basil"), CropId::new("tomato")],
         marks: Vec::new(),
         sowings: Vec::new(),
+        varieties: Vec::new(),
         next_change: 5,
         last_change: None,
         expected: None,

@@ -1,12 +1,13 @@
 //! Taking the last change back: `/undo`, and the button under a confirmation.
 
-use crate::club::{LastChange, PutBack};
+use crate::club::{LastChange, PutBack, Variety};
 use crate::planning::CropId;
 use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::Change;
 use super::sowing_text::sowing_words;
+use super::variety_text::variety_words;
 
 /// `/undo`.
 pub(super) fn undo(desk: &mut Desk<'_>) {
@@ -54,6 +55,24 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
                     let what = sowing_words(desk, sowing);
                     desk.say("undo-sowing-off", &args().text("what", what))
                 }));
+            }
+            PutBack::VarietyOff(id) => {
+                let variety = desk.facts.varieties.iter().find(|variety| variety.id == *id);
+                // What stood in its place comes back and is told instead.
+                let replaced = |variety: &&Variety| {
+                    !last.put_back.iter().any(|other| match other {
+                        PutBack::VarietyAs(was) => was.is(&variety.crop, variety.name.as_deref()),
+                        _ => false,
+                    })
+                };
+                lines.extend(variety.filter(replaced).map(|variety| {
+                    let what = variety_words(desk, variety);
+                    desk.say("undo-variety-off", &args().text("variety", what))
+                }));
+            }
+            PutBack::VarietyAs(variety) => {
+                let what = variety_words(desk, variety);
+                lines.push(desk.say("undo-variety-as", &args().text("variety", what)));
             }
             PutBack::SowingAs(sowing) => {
                 let what = sowing_words(desk, sowing);

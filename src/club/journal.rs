@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use super::Sowing;
+use super::{Sowing, Variety};
 use crate::planning::{CropId, JobKey};
 
 /// One thing that is put back as it was. Its JSON form is kept and outlives a release.
@@ -30,6 +30,10 @@ pub enum PutBack {
     SowingOff(i64),
     /// A sowing is as it was, also one that was removed.
     SowingAs(Sowing),
+    /// A variety that was told is forgotten.
+    VarietyOff(i64),
+    /// A variety is as it was, also one that was removed.
+    VarietyAs(Variety),
 }
 
 /// A member's last change that can be taken back.
@@ -44,6 +48,7 @@ pub struct LastChange {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::planning::Packet;
 
     #[test]
     fn the_kept_form_is_pinned() {
@@ -61,6 +66,16 @@ mod tests {
             ),
             (PutBack::Mark { job, was: None }, r#"{"mark":{"job":"pea.so.s.2026","was":null}}"#),
             (PutBack::SowingOff(17), r#"{"sowing_off":17}"#),
+            (PutBack::VarietyOff(17), r#"{"variety_off":17}"#),
+            (
+                PutBack::VarietyAs(Variety {
+                    id: 17,
+                    crop: CropId::new("pea"),
+                    name: None,
+                    packet: Packet { apart_cm: Some(5), ..Packet::default() },
+                }),
+                r#"{"variety_as":{"id":17,"crop":"pea","name":null,"packet":{"apart_cm":5}}}"#,
+            ),
         ] {
             assert_eq!(serde_json::to_string(&put_back).expect("JSON"), json);
             assert_eq!(serde_json::from_str::<PutBack>(json).expect("read"), put_back);

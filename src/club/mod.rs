@@ -6,6 +6,7 @@ mod language;
 mod member;
 mod reminder_time;
 mod sowing;
+mod variety;
 mod zone;
 
 pub use job_mark::{JobMark, Mark};
@@ -14,4 +15,5 @@ pub use language::{LanguageError, LanguageTag, Units};
 pub use member::{Club, ClubId, Member, MemberId, Setting, SettingFrom, Settings};
 pub use reminder_time::{ReminderTime, ReminderTimeError};
 pub use sowing::{MOST_PLANTS, Sowing};
+pub use variety::{LONGEST_VARIETY_NAME, MOST_VARIETIES, Variety, as_grown, followed};
 pub use zone::{ZoneMatch, find_zone};

@@ -62,6 +62,10 @@ pub enum Press {
     EndSowing(i64, u16),
     /// Record a new sowing today like the one of this number.
     SowAgain(i64),
+    /// Follow the variety of this number.
+    FollowVariety(i64),
+    /// Remove the variety of this number.
+    DropVariety(i64),
     /// Take back the change of this number, if it is still the last.
     Undo(i64),
     /// Set the reminder time.
@@ -200,6 +204,8 @@ impl fmt::Display for Press {
             Self::Sowings(page) => write!(f, "S:{page}"),
             Self::EndSowing(id, page) => write!(f, "e:{id}:{page}"),
             Self::SowAgain(id) => write!(f, "r:{id}"),
+            Self::FollowVariety(id) => write!(f, "y:{id}"),
+            Self::DropVariety(id) => write!(f, "Y:{id}"),
             Self::Undo(number) => write!(f, "U:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
@@ -267,6 +273,8 @@ fn read(text: &str) -> Option<Press> {
             Press::EndSowing(id.parse().ok()?, page.parse().ok()?)
         }
         "r" => Press::SowAgain(rest.parse().ok()?),
+        "y" => Press::FollowVariety(rest.parse().ok()?),
+        "Y" => Press::DropVariety(rest.parse().ok()?),
         "U" => Press::Undo(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
@@ -336,6 +344,7 @@ mod tests {
     }
 
     /// Every form that ever went out under a message; none may be changed or taken off.
+    #[expect(clippy::too_many_lines, reason = "a list that only grows")]
     fn pinned() -> Vec<(Press, &'static str)> {
         let crop = || CropId::new("brussels_sprouts");
         vec![
@@ -400,6 +409,8 @@ mod tests {
             (Press::Sowings(1), "S:1"),
             (Press::EndSowing(17, 1), "e:17:1"),
             (Press::SowAgain(17), "r:17"),
+            (Press::FollowVariety(17), "y:17"),
+            (Press::DropVariety(17), "Y:17"),
             (Press::Undo(42), "U:42"),
             (Press::Frost(Topic::Mine, None), "f:m:-"),
             (Press::Frost(Topic::Mine, Some(Frost::Free)), "f:m:n"),

@@ -6,7 +6,7 @@ use sqlx::SqliteConnection;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, groups, journal, sowings, subjects};
+use super::{Result, groups, journal, sowings, subjects, varieties};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -75,6 +75,14 @@ async fn apply_one(
         }
         Change::RemoveSowing(id) => {
             put_back.extend(sowings::remove(conn, member, *id, now).await?);
+            Ok(())
+        }
+        Change::KeepVariety(variety) => {
+            put_back.extend(varieties::keep(conn, member, variety, now).await?);
+            Ok(())
+        }
+        Change::RemoveVariety(id) => {
+            put_back.extend(varieties::remove(conn, member, *id, now).await?);
             Ok(())
         }
         Change::Together(_) | Change::Undo(_) => {

@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
 use super::rows::{self, Kept};
-use super::{Result, journal, subjects};
+use super::{Result, journal, subjects, varieties};
 use crate::chat::{Expected, Facts};
 use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
@@ -33,6 +33,7 @@ pub(super) async fn facts(
         crops: crops(conn, member.id).await?,
         marks: marks(conn, member.id).await?,
         sowings: sowings(conn, member.id).await?,
+        varieties: varieties::all(conn, member.id).await?,
         next_change: journal::next_number(conn, member.id).await?,
         last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,

@@ -23,12 +23,13 @@ mod sowings;
 mod subjects;
 #[cfg(test)]
 mod tests;
+mod varieties;
 mod work;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, JobMark, Member, MemberId, Sowing};
+use crate::club::{Club, JobMark, Member, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
 
@@ -135,6 +136,8 @@ pub struct MemberDue {
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
     pub sowings: Vec<Sowing>,
+    /// Their varieties.
+    pub varieties: Vec<Variety>,
 }
 
 /// What came of a member's morning.

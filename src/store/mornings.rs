@@ -7,7 +7,7 @@ use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
 
 use super::rows::{self, Named, priority_number, to_json};
 use super::{MemberDue, Morning, Result, Store, StoreError};
-use crate::club::{Club, ClubId, JobMark, MemberId, Sowing};
+use crate::club::{Club, ClubId, JobMark, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::CropId;
 
@@ -83,6 +83,7 @@ pub(super) async fn due(
     let mut crops = crops_of(conn, &ids).await?;
     let mut marks = marks_of(conn, &ids).await?;
     let mut sowings = sowings_of(conn, &ids).await?;
+    let mut varieties = varieties_of(conn, &ids).await?;
     let mut due = Vec::new();
     let mut unreadable = Vec::new();
     for (row, id) in rows.iter().zip(ids) {
@@ -93,6 +94,7 @@ pub(super) async fn due(
                 crops: crops.remove(&id).unwrap_or_default(),
                 marks: marks.remove(&id).unwrap_or(Ok(Vec::new()))?,
                 sowings: sowings.remove(&id).unwrap_or(Ok(Vec::new()))?,
+                varieties: varieties.remove(&id).unwrap_or(Ok(Vec::new()))?,
             })
         });
         match all {
@@ -199,6 +201,28 @@ async fn sowings_of(
         }
     }
     Ok(sowings)
+}
+
+async fn varieties_of(
+    conn: &mut SqliteConnection,
+    members: &[MemberId],
+) -> Result<HashMap<MemberId, Result<Vec<Variety>>>> {
+    let mut varieties: HashMap<MemberId, Result<Vec<Variety>>> = HashMap::new();
+    for some in members.chunks(LIST) {
+        let mut query = QueryBuilder::<Sqlite>::new("SELECT * FROM varieties WHERE member_id IN ");
+        push_list(&mut query, some);
+        query.push(" ORDER BY id");
+        for row in query.build().persistent(false).fetch_all(&mut *conn).await? {
+            let member: MemberId = row.try_get("member_id")?;
+            let of_member = varieties.entry(member).or_insert_with(|| Ok(Vec::new()));
+            match (rows::variety(&row), of_member.as_mut()) {
+                (Ok(variety), Ok(read)) => read.push(variety),
+                (Err(error), Ok(_)) => *of_member = Err(error),
+                (_, Err(_)) => {}
+            }
+        }
+    }
+    Ok(varieties)
 }
 
 fn push_list(query: &mut QueryBuilder<Sqlite>, ids: &[i64]) {

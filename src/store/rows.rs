@@ -10,7 +10,7 @@ use sqlx::sqlite::SqliteRow;
 use sqlx::{Decode, Row, Sqlite, Type};
 
 use super::{Queued, Result, StoreError};
-use crate::club::{Club, JobMark, Mark, Member, MemberId, ReminderTime, Sowing, Units};
+use crate::club::{Club, JobMark, Mark, Member, MemberId, ReminderTime, Sowing, Units, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey, Label, Way};
 
@@ -179,6 +179,17 @@ pub(super) fn sowing(row: &SqliteRow) -> Result<Sowing> {
         failed_on: kept.get("failed_on")?,
         ended_on: kept.get("ended_on")?,
         job: kept.parsed("job")?,
+    })
+}
+
+/// A variety from a row of `varieties`.
+pub(super) fn variety(row: &SqliteRow) -> Result<Variety> {
+    let kept = Kept::of("varieties", row)?;
+    Ok(Variety {
+        id: kept.id,
+        crop: CropId::new(kept.get::<String>("crop")?),
+        name: kept.get("name")?,
+        packet: kept.needed_json("packet")?,
     })
 }
 

@@ -22,5 +22,7 @@ mod private;
 mod process;
 mod seeds;
 mod sowings;
+mod spanish;
 mod trays;
 mod trouble;
+mod varieties;

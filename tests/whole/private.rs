@@ -656,6 +656,7 @@ mod questions {
         /now – what you can do today
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next
+        /variety tomato Early Lantern, 75 days – reckon with a packet's numbers
         /undo – take the last change back
         /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost

@@ -5,12 +5,13 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::understand::Subject;
 use crate::chat::{Change, Expected, Intent};
-use crate::club::{Mark, ReminderTime, Sowing, Units};
+use crate::club::{Mark, ReminderTime, Sowing, Units, Variety};
 use crate::planning::{
-    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Packet, Place, Span, Way,
 };
 
 #[tokio::test]
+#[expect(clippy::too_many_lines, reason = "a list that only grows")]
 async fn the_kept_forms_stay() {
     let bench = bench().await;
     let now = at("2026-04-10T06:00:00.25Z");
@@ -57,7 +58,18 @@ async fn the_kept_forms_stay() {
         ended_on: None,
         job: Some("basil.so.o.2026".parse().unwrap()),
     };
-    let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
+    let days = Some(Span { low: 75, high: 80 });
+    let variety = Variety {
+        id: 0,
+        crop: CropId::new("tomato"),
+        name: Some("Early Lantern".to_owned()),
+        packet: Packet { days, ..Packet::default() },
+    };
+    let sown = [
+        Change::RecordSowing(sowing),
+        Change::MemberLatitude(Some(-41)),
+        Change::KeepVariety(variety),
+    ];
     bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
@@ -92,6 +104,10 @@ async fn the_kept_forms_stay() {
             "SELECT crop || ' ' || way || ' ' || plants || ' ' || sown_on || ' ' || room_c || ' ' \
              || label || ' ' || season || ' ' || came_up_on || ' ' || job FROM sowings",
             "basil outdoors 12 2026-04-03 18 overwintering 2026 2026-04-09 basil.so.o.2026",
+        ),
+        (
+            "SELECT id || ' ' || crop || ' ' || name || ' ' || packet FROM varieties",
+            r#"1 tomato Early Lantern {"days":[75,80]}"#,
         ),
         ("SELECT latitude || '' FROM members", "-41"),
         (
