@@ -3,7 +3,7 @@
 use chrono::{NaiveDate, TimeDelta};
 
 use crate::club::{MOST_PLANTS, Mark, Sowing};
-use crate::messages::{Button, Press};
+use crate::messages::{Buttons, Press};
 use crate::planning::{Crop, CropId, Garden, JobKey, Step, Way, best_ways, sowing_place};
 use crate::wording::args;
 
@@ -172,7 +172,8 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
     let whole = sowings.len() <= MOST_WHOLE;
     for sowing in sowings {
         let Some(crop) = desk.crop(&sowing.crop) else { continue };
-        if !desk.facts.crops.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
+        // What was sown is the member's own from then on, whatever becomes of a list.
+        if !desk.facts.growing.own.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
             new_crops.push(sowing.crop.clone());
         }
         let what = sowing_words(desk, &sowing);
@@ -209,13 +210,17 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
         lines.push(desk.say_key("sown-without-frost"));
     }
     desk.change(Change::Together(parts));
-    let buttons = vec![vec![undo_button(desk)]];
+    let buttons = undo_buttons(desk);
     desk.reply_with(lines.join("\n\n"), buttons);
 }
 
-/// The button that takes back what this message changed.
-pub(super) fn undo_button(desk: &Desk<'_>) -> Button {
-    desk.button("button-undo", Press::Undo(desk.facts.next_change))
+/// The button that takes back what this message changed. In a group everybody could press it, so
+/// there /undo does.
+pub(super) fn undo_buttons(desk: &Desk<'_>) -> Buttons {
+    if !desk.in_private() {
+        return Vec::new();
+    }
+    vec![vec![desk.button("button-undo", Press::Undo(desk.facts.next_change))]]
 }
 
 /// The changes that the *done* of a sowing job makes: one sowing, and the mark.

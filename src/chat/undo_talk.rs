@@ -23,6 +23,11 @@ pub(super) fn undo(desk: &mut Desk<'_>) {
 
 /// The button: only while that change is still the last one.
 pub(super) fn undo_this(desk: &mut Desk<'_>, number: i64) {
+    // Under a message in a group it is not known whose change that was.
+    if !desk.in_private() {
+        let notice = desk.say_key("notice-private-only");
+        return desk.answer_press(Some(notice));
+    }
     let last = desk.facts.last_change.clone().filter(|last| last.number == number);
     let Some(last) = last else {
         let notice = desk.say_key("notice-undo-stale");
@@ -41,6 +46,7 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
     let mut lines = Vec::new();
     let (mut off, mut on): (Vec<CropId>, Vec<CropId>) = (Vec::new(), Vec::new());
     let mut jobs = Vec::new();
+    let (mut back, mut out): (Vec<CropId>, Vec<CropId>) = (Vec::new(), Vec::new());
     for put_back in &last.put_back {
         match put_back {
             PutBack::CropOff(crop) => off.push(crop.clone()),
@@ -78,6 +84,23 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
                 let what = sowing_words(desk, sowing);
                 lines.push(desk.say("undo-sowing-as", &args().text("what", what)));
             }
+            PutBack::Unsubscribe(id) => {
+                let lists = &desk.facts.growing.lists;
+                let list = lists.iter().find(|list| list.id == *id);
+                lines.extend(
+                    list.map(|list| {
+                        desk.say("list-unsubscribed", &args().text("list", &list.name))
+                    }),
+                );
+            }
+            PutBack::Subscribe { list, .. } => {
+                let list = desk.facts.lists.iter().find(|known| known.id == *list);
+                lines.extend(
+                    list.map(|list| desk.say("undo-subscribed", &args().text("list", &list.name))),
+                );
+            }
+            PutBack::SkipOff(crop) => back.push(crop.clone()),
+            PutBack::SkipOn(crop) => out.push(crop.clone()),
         }
     }
     // The mark of a sowing job goes with its sowing.
@@ -93,6 +116,14 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
     if !on.is_empty() {
         let names = desk.speech.crop_list(&on);
         lines.push(desk.say("undo-crops-on", &args().text("crops", names)));
+    }
+    if !back.is_empty() {
+        let names = desk.speech.crop_list(&back);
+        lines.push(desk.say("undo-skip-off", &args().text("crops", names)));
+    }
+    if !out.is_empty() {
+        let names = desk.speech.crop_list(&out);
+        lines.push(desk.say("undo-skip-on", &args().text("crops", names)));
     }
     if lines.is_empty() {
         lines.push(desk.say_key("notice-undone"));

@@ -8,7 +8,7 @@ use crate::wording::{args, quoted};
 use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::sentences::{Request, Said};
-use super::sowing_talk::undo_button;
+use super::sowing_talk::undo_buttons;
 use super::variety_reading::head_of;
 use super::variety_text::{by_packet, left_out_line, packet_words, variety_words};
 
@@ -88,7 +88,7 @@ fn tell(desk: &mut Desk<'_>, text: &str) {
     }
     parts.push(Change::KeepVariety(told));
     desk.change(Change::Together(parts));
-    let buttons = vec![vec![undo_button(desk)]];
+    let buttons = undo_buttons(desk);
     desk.reply_with(lines.join("\n"), buttons);
 }
 
@@ -139,7 +139,7 @@ fn remove(desk: &mut Desk<'_>, which: &str) {
         [only] => {
             let (id, text) = (only.id, removed_text(desk, only));
             desk.change(Change::RemoveVariety(id));
-            let buttons = vec![vec![undo_button(desk)]];
+            let buttons = undo_buttons(desk);
             desk.reply_with(text, buttons);
         }
         [] => {
@@ -196,7 +196,7 @@ pub(super) fn follow(desk: &mut Desk<'_>, id: i64) {
     let text =
         desk.say("variety-now-follows", &args().text("variety", variety_words(desk, &variety)));
     desk.change(Change::KeepVariety(variety));
-    let buttons = vec![vec![undo_button(desk)]];
+    let buttons = undo_buttons(desk);
     desk.reply_with(text, buttons);
 }
 
@@ -205,7 +205,7 @@ pub(super) fn drop_by_button(desk: &mut Desk<'_>, id: i64) {
     let Some(variety) = by_number(desk, id) else { return };
     let text = removed_text(desk, &variety);
     desk.change(Change::RemoveVariety(id));
-    let buttons = vec![vec![undo_button(desk)]];
+    let buttons = undo_buttons(desk);
     desk.reply_with(text, buttons);
 }
 

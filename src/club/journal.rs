@@ -1,9 +1,9 @@
 //! What takes a change back.
 
-use chrono::NaiveDate;
+use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
-use super::{Sowing, Variety};
+use super::{ListId, Sowing, Variety};
 use crate::planning::{CropId, JobKey};
 
 /// One thing that is put back as it was. Its JSON form is kept and outlives a release.
@@ -34,6 +34,21 @@ pub enum PutBack {
     VarietyOff(i64),
     /// A variety is as it was, also one that was removed.
     VarietyAs(Variety),
+    /// A list that was subscribed to is not any more.
+    Unsubscribe(ListId),
+    /// A subscription that was ended is there again.
+    Subscribe {
+        /// The list.
+        list: ListId,
+        /// When it began, which is its place.
+        since: DateTime<Utc>,
+        /// The crops as they had been told last, where the list had changed since.
+        told: Option<Vec<CropId>>,
+    },
+    /// A crop that was left out of lists is not any more.
+    SkipOff(CropId),
+    /// A crop is left out of lists again.
+    SkipOn(CropId),
 }
 
 /// A member's last change that can be taken back.
@@ -76,6 +91,17 @@ mod tests {
                 }),
                 r#"{"variety_as":{"id":17,"crop":"pea","name":null,"packet":{"apart_cm":5}}}"#,
             ),
+            (PutBack::Unsubscribe(3), r#"{"unsubscribe":3}"#),
+            (
+                PutBack::Subscribe {
+                    list: 3,
+                    since: "2026-04-22T07:00:00Z".parse().expect("an instant"),
+                    told: Some(vec![CropId::new("pea")]),
+                },
+                r#"{"subscribe":{"list":3,"since":"2026-04-22T07:00:00Z","told":["pea"]}}"#,
+            ),
+            (PutBack::SkipOff(CropId::new("pea")), r#"{"skip_off":"pea"}"#),
+            (PutBack::SkipOn(CropId::new("pea")), r#"{"skip_on":"pea"}"#),
         ] {
             assert_eq!(serde_json::to_string(&put_back).expect("JSON"), json);
             assert_eq!(serde_json::from_str::<PutBack>(json).expect("read"), put_back);

@@ -18,6 +18,7 @@ mod published;
 mod rules;
 mod spanish_names;
 mod trays;
+mod zones;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

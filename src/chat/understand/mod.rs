@@ -10,6 +10,7 @@
 mod compiler;
 mod crops;
 mod dates;
+mod day_ahead;
 mod figure_line;
 mod intent;
 mod line;
@@ -49,6 +50,7 @@ pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
 pub(super) use words::{Pause, Word};
 
+pub use day_ahead::DayAhead;
 pub use own_names::OwnName;
 pub use sown::{CameUp, SownText, ToldDay};
 pub use subject::Subject;
