@@ -432,8 +432,11 @@ morning-more = { $count ->
     [one] Espera una tarea más
    *[other] Esperan { $count } tareas más
 }: /now
+morning-coming = Lo que viene esta semana:
+morning-coming-line = • { $date }: { $what }
 job-good-until = { $what }: buen momento hasta el { $until }.
 job-last-good-day = { $what }: hoy es el último día bueno.
+job-last-good-is = { $what }: el último buen día es el { $until }.
 job-late = { $what }: tarde, pero vale la pena hasta el { $last }.
 job-early = { $what }: pronto pero posible con cuidado; mejor desde el { $from }.
 job-for-autumn = { $what } para el otoño
@@ -463,10 +466,12 @@ notice-done = Anotado: hecho el { $date }.
 notice-came-up = Anotado: brotó el { $date }.
 notice-not-up = Anotado: no salió nada.
 notice-later = Te lo recordaré el { $date }.
+notice-later-too-late = Hoy es el último día que vale la pena, así que todo queda igual.
 notice-skip = Esta temporada ya no te lo recordaré.
 notice-undone = Deshecho.
 notice-job-gone = Esa tarea ya no está en tu plan, así que todo queda igual. Con /now ves las que hay.
 notice-old-button = Este botón es de un mensaje antiguo y ya no puedo leerlo. Todo queda igual. Con /help ves lo que sé hacer.
+notice-not-yours = Esto es de quien lo pidió, así que todo queda igual. Pídemelo y tendrás lo tuyo.
 notice-private-only = Eso, por favor, en nuestro chat privado.
 
 ## Presentarse
@@ -480,7 +485,7 @@ start-has-frost = Hago las cuentas con esto: { $frost }. Con /frost lo cambias p
 start-need-zone = ¿En qué zona horaria vives? Envía una ciudad, así: /zone Madrid. Hasta entonces uso UTC.
 group-greeting = ¡Hola! Ayudo con las fechas de siembra y trasplante. Pregúntame con un comando, por ejemplo /ask ¿puedo sembrar pepinos ya?, o responde a uno de mis mensajes.
     Para recibir recordatorios por la mañana, abre un chat privado conmigo: yo no puedo escribir primero.
-    Quien administra el grupo puede poner las fechas de heladas y la zona horaria del club con /club.
+    Quien administra el grupo puede poner las fechas de heladas y la zona horaria del club con /club, y llevar listas de cultivos con /list.
 button-open-private = Recibir mis recordatorios
 help-short = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “¿cuándo trasplanto los tomates?”, “¿a qué profundidad siembro guisantes?” y “¿madurarán las calabazas?”, y te escribo las mañanas en que haya algo que hacer.
 help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “¿cuándo trasplanto los tomates?”, “¿a qué profundidad siembro guisantes?” y “¿madurarán las calabazas?”, y hago cuentas: “¿cuántas semillas de albahaca para 12 plantas?”, “brotaron 14 de 20 semillas de puerro”, “la tierra está a 14 °C, ¿puedo sembrar guisantes?”.
@@ -488,6 +493,7 @@ help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “�
     /grow tomate, albahaca – pon cultivos en tu lista; te los recuerdo
     /drop albahaca – quita uno
     /mycrops – tu lista
+    /lists – las listas de tu club, para suscribirte
     /now – lo que puedes hacer hoy
     /sown albahaca 12 el 3 de abril – dime qué sembraste y sigo sus propias fechas
     /sowings – tus siembras y lo que viene después
@@ -499,10 +505,13 @@ help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “�
     /hour 7:00 – cuándo llega tu recordatorio
     /place – dónde crecen tus plántulas
     /hold 7 días – esperar a que pase una ola de frío
+    /holiday hasta el 3 de julio – sin mensajes antes de ese día
+    /quiet domingo – sin mensajes ese día de la semana
+    /weekends – dejar tareas para el fin de semana
     /settings – todo de un vistazo
 
     Para no recibir más recordatorios, vacía tu lista con /drop todo.
-help-group = Pregunta con /ask, por ejemplo “/ask ¿puedo sembrar pepinos ya?”, o responde a uno de mis mensajes. Con /now ves lo que puedes empezar; /club es para quien administra el grupo. Los recordatorios llegan en privado.
+help-group = Pregunta con /ask, por ejemplo “/ask ¿puedo sembrar pepinos ya?”, o responde a uno de mis mensajes. Con /now ves lo que puedes empezar y con /lists las listas del club; /club es para quien administra el grupo. Los recordatorios llegan en privado.
 
 ## Heladas
 
@@ -540,6 +549,9 @@ button-undo = Deshacer
 button-frost = Fechas de heladas
 button-zone = Zona horaria
 button-hour = Hora del recordatorio
+button-quiet = Días sin mensajes
+button-holiday = Vacaciones
+button-holiday-over = Fin de vacaciones
 button-language = Idioma
 button-metric = °C y cm
 button-customary = °F y pulgadas
@@ -556,6 +568,8 @@ grow-which = “{ $word }” puede referirse a { $crops }. ¿Qué cultivas?
 drop-how-to = ¿Qué cultivos quito? Envía los nombres, así: /drop albahaca
 drop-done = Quitado de tu lista: { $crops }.
 drop-not-there = Esto no está en tu lista: { $crops }.
+drop-left-out = Fuera de tu plan: { $crops }. En { $lists } nada cambia; con /grow un cultivo vuelve.
+drop-unsubscribed = Ya no está en tu plan: { $lists }.
 drop-nothing = Tu lista está vacía, así que no hay nada que quitar.
 mycrops-empty = Tu lista está vacía. Envía lo que cultivas, así: /grow tomate, albahaca
 mycrops-head = { $count ->
@@ -566,6 +580,9 @@ mycrops-line = • { $crop }: { $what } desde el { $date }
 mycrops-line-now = • { $crop }: ya puedes { $what }; buen momento hasta el { $date }
 mycrops-line-late = • { $crop }: aún puedes { $what }; tarde, pero vale la pena hasta el { $date }
 mycrops-line-plain = • { $crop }
+mycrops-by-list = { $line } (de { $lists })
+mycrops-own-and-list = { $line } (tuyo, y de { $lists })
+mycrops-left-out = Lo que dejas fuera de las listas del club: { $crops }
 page-of = Página { $page } de { $pages }
 button-next-page = Más ›
 button-previous-page = ‹ Atrás
@@ -641,6 +658,9 @@ undo-sowing-as = Como antes: { $what }.
 undo-job = Deshecho: lo que dijiste de “{ $what }”.
 undo-crops-off = Otra vez fuera de tu lista: { $crops }.
 undo-crops-on = Otra vez en tu lista: { $crops }.
+undo-subscribed = “{ $list }” está otra vez en tu plan.
+undo-skip-off = Otra vez en tu plan, de la lista del club: { $crops }.
+undo-skip-on = Otra vez fuera: { $crops }.
 notice-undo-stale = Después cambió otra cosa, así que no deshago nada. Con /undo deshaces el último cambio.
 
 ## Variedades
@@ -804,6 +824,29 @@ hour-set = Hora de tus recordatorios: { $time } ({ $zone }).
 hour-how-to = Envía una hora, así: /hour 7:00
 hour-show = Hora de tus recordatorios: { $time } ({ $zone }).
 hour-bad = “{ $written }” no es una hora del día. Envíala así: /hour 7:00
+quiet-none = Los mensajes pueden llegar cualquier día.
+quiet-show = Sin mensajes: { $days }. Lo que habría llegado entonces va en el mensaje siguiente, y si entre esos días hay un último buen día, te lo digo antes.
+quiet-how-to = Pulsa un día para cambiarlo, o escríbelo, así: /quiet domingo
+quiet-bad = En “{ $written }” no encuentro ningún día de la semana, así que todo queda igual. Así: /quiet domingo, o /quiet no
+quiet-all = No quedaría ningún día para los mensajes, así que todo queda igual. Para pararlos un tiempo: /holiday hasta el 3 de julio
+button-day = { $day }
+button-day-quiet = { $day }: sin mensajes
+weekends-how-to = ¿Cuándo trabajas en el huerto? Así, “más tarde” aplaza cada tarea al día adecuado.
+weekends-on = Anotado: trabajas en el huerto los fines de semana. “Más tarde” aplaza cada tarea al siguiente, pero nunca más allá de su último buen día.
+weekends-off = Anotado: trabajas en el huerto cualquier día. “Más tarde” aplaza cada tarea al próximo día en que pueda llegar un mensaje.
+button-weekends-on = Los fines de semana
+button-weekends-off = Cualquier día
+holiday-how-to = ¿Hasta cuándo estás fuera? Envía el día en que pueden volver los mensajes, así: /holiday hasta el 3 de julio
+holiday-show = Estás de vacaciones, sin mensajes antes del { $date }. Envía otro día para cambiarlo, o /holiday fin para acabarlas.
+holiday-set = ¡Que lo pases bien! No llegará ningún mensaje antes del { $date }. Lo que te pierdas y aún valga la pena entonces va en el primero.
+holiday-before = Esto se acaba antes, así que hazlo antes de irte:
+holiday-off = ¡Qué bueno que volviste! Los mensajes llegan otra vez desde la próxima mañana.
+holiday-off-none = No estás de vacaciones; los mensajes llegan como siempre.
+holiday-bad = En “{ $written }” no reconozco ningún día, así que todo queda igual. Así: /holiday hasta el 3 de julio
+holiday-impossible = El calendario no tiene ningún día “{ $written }”, así que todo queda igual. Así: /holiday hasta el 3 de julio
+holiday-past = El { $date } no es posterior a hoy, así que todo queda igual. Así: /holiday hasta el 3 de julio
+holiday-too-long = Para el { $date } falta más de un año, así que todo queda igual. Envía un día más cercano.
+holiday-several = Ahí hay más de un día, así que todo queda igual. Las vacaciones empiezan enseguida; envía solo el día en que pueden volver los mensajes, así: /holiday hasta el 3 de julio
 language-how-to = ¿Qué idioma?
 language-set = Desde ahora te hablo en este idioma: { $language }.
 language-unknown = Todavía no hablo “{ $written }”. Hablo { $languages }.
@@ -821,6 +864,9 @@ settings-zone = • Zona horaria: { $zone }
 settings-zone-club = • Zona horaria: { $zone } (la de tu club)
 settings-zone-none = • Zona horaria: sin indicar, así que UTC
 settings-hour = • Recordatorios: { $time }
+settings-quiet = • Sin mensajes: { $days }
+settings-weekends = • “Más tarde” espera al fin de semana
+settings-holiday = • De vacaciones, sin mensajes antes del { $date }
 settings-units-metric = • Unidades: °C y cm
 settings-units-customary = • Unidades: °F y pulgadas
 settings-language = • Idioma: { $language }
@@ -832,7 +878,7 @@ settings-unreachable = Los recordatorios llegan en nuestro chat privado; ábrelo
 
 club-head = { $club }, ajustes para quien no tenga los suyos propios
 club-only-in-group = /club funciona en el grupo de tu club, donde puedo ver quién lo administra.
-club-not-administrator = Los ajustes del club solo los cambia quien administra este grupo. Con /frost pones los de tu huerto.
+club-not-administrator = Los ajustes del club solo los cambia quien administra este grupo y sus ayudantes. Con /frost pones los de tu huerto.
 club-role-unknown = No pude comprobar quién administra el grupo. Inténtalo otra vez en un minuto, por favor.
 club-frost-set = Anotado para el club: { $frost }. Es una temporada de { $days ->
     [one] { $days } día
@@ -844,7 +890,152 @@ club-frost-how-to = Responde a este mensaje con la última helada de primavera y
 club-zone-set = La zona horaria del club es { $zone }.
 club-zone-how-to = Responde a este mensaje con una ciudad o el nombre de una zona, así: Madrid
 club-language-set = El idioma del club es: { $language }.
-club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es, /club hold 7 días
+club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es, /club digest lunes 8:00, /club hold 7 días
+settings-digest = • La semana del club: { $day }, { $time }
+settings-digest-none = • La semana del club: no se envía
+
+## La semana del club
+
+digest-head = La semana del club según sus fechas de heladas, { $days }:
+digest-opens = Empieza esta semana:
+digest-closes = A punto de acabarse:
+digest-line = • { $what }: { $when } ({ $count ->
+    [one] un miembro lo cultiva
+   *[other] { $count } miembros lo cultivan
+})
+digest-from = desde el { $date }
+digest-until = buen momento hasta el { $date }
+digest-more = { $count ->
+    [one] y uno más
+   *[other] y { $count } más
+}
+digest-foot = Tus propias fechas pueden ser otras: pregúntame con /now.
+digest-show = Este grupo recibe la semana del club: { $day } a las { $time }.
+digest-show-none = Este grupo no recibe la semana del club.
+digest-how-to = Envía un día y una hora, así: /club digest lunes 8:00. Con “aquí” al final llega en el tema donde lo escribas. Con /club digest no se deja de enviar.
+digest-bad = En “{ $written }” no reconozco un día de la semana y una hora, así que todo queda igual. Así: /club digest lunes 8:00 aquí, o /club digest no
+digest-set = Anotado: este grupo recibe la semana del club ({ $day } a las { $time }). Si en una semana nada empieza ni se acaba, no llega.
+digest-set-here = Anotado: la semana del club llega en este tema ({ $day } a las { $time }). Si en una semana nada empieza ni se acaba, no llega.
+digest-off = Anotado: la semana del club ya no se envía.
+digest-needs-frost = Antes hacen falta las fechas de heladas del club: /club frost 05-15 10-05
+
+## Ayudantes del club
+
+helpers-none = Todavía no te ayuda nadie.
+helpers-head = Pueden cambiar los ajustes y las listas del club: { $names }.
+helper-how-to = Para nombrar a alguien, responde a un mensaje suyo con /club helper add; para quitarlo, con /club helper remove.
+helper-added = { $name } ya puede cambiar los ajustes del club y sus listas. Con /club helpers ves a quienes pueden.
+helper-already = { $name } ya ayuda al club.
+helper-removed = { $name } ya no ayuda al club.
+helper-unknown = Esa persona no ayuda al club, así que todo queda igual.
+helper-is-bot = Un bot, o alguien que escribe de forma anónima, no puede ayudar. Responde al mensaje de una persona con /club helper add.
+helpers-too-many = Al club lo ayudan { $most } personas como mucho, así que todo queda igual. Con /club helpers las ves.
+helpers-not-administrator = Solo quien administra este grupo puede nombrar a sus ayudantes.
+button-helper-remove = Quitar a { $name }
+
+## De qué club se habla
+
+which-club = En privado valen para ti las fechas de heladas, la zona horaria, el idioma y las listas de { $club }. ¿Las de qué club deben valer?
+which-club-gone = Ya no eres de ese club, así que todo queda igual. Con /club ves tus clubes.
+club-chosen = Desde ahora, en privado vale { $club }: sus fechas de heladas, zona horaria, idioma y listas, donde no tengas las tuyas.
+start-several = También eres de { $others }. Desde ahora, en privado vale { $club }; con /club lo cambias.
+button-club = { $club }
+button-which-club = Otro club
+
+## Las listas del club
+
+lists-head = Listas de { $club }. Suscríbete a una y sus cultivos están en tu plan:
+lists-line = • { $list }: { $count ->
+    [0] aún sin cultivos
+    [one] un cultivo
+   *[other] { $count } cultivos
+}
+lists-line-mine = • { $list }: { $count ->
+    [0] aún sin cultivos
+    [one] un cultivo
+   *[other] { $count } cultivos
+}, en tu plan
+lists-none = { $club } aún no tiene listas. En el grupo, quien lo administra o lo ayuda empieza una así: /list nueva Huerto de salsa: tomate, pimiento, cebolla
+lists-no-club = Las listas son de un club. Pulsa el botón de mi saludo en el grupo de tu club y prueba otra vez.
+lists-how-to-short = Con /list ayuda ves cómo cambiarlas.
+lists-how-to = Para quienes administran y sus ayudantes, en el grupo:
+    /list nueva Salsa: tomate, pimiento – empezar una lista
+    /list salsa + albahaca, eneldo – poner cultivos
+    /list salsa - pimiento – quitar uno
+    /list renombra salsa = Picante – otro nombre
+    /list nota salsa: para el bancal de la entrada – una línea de texto
+    /list comparte salsa – un código con que otro club la copia
+    /list copia ABCD-EFGH – copiar la lista de otro club
+    /list archiva salsa – guardarla
+
+    Para cualquiera:
+    /list salsa – verla
+    /list suscribe salsa, /list deja salsa – suscribirse o no
+lists-only-in-group = Las listas del club se cambian en su grupo, donde veo quién puede.
+lists-not-coordinator = Las listas solo las cambia quien administra este grupo y sus ayudantes. Tus propios cultivos son con /grow y /drop.
+lists-too-many = Un club guarda { $most } listas como mucho, así que todo queda igual. Con /list archiva guardas una.
+list-crops = Cultivos: { $crops }
+list-without-crops = Aún no tiene cultivos.
+list-subscribers = { $count ->
+    [0] Aún sin suscripciones.
+    [one] Un miembro la sigue.
+   *[other] { $count } miembros la siguen.
+}
+list-left-out = Dejas fuera: { $crops }. Con /grow un cultivo vuelve.
+list-gone = Esa lista no está entre las del club, así que todo queda igual. Con /lists las ves.
+list-unknown = Aquí no conozco ninguna lista “{ $written }”. Hay estas: { $lists }.
+list-which = ¿Qué lista? Empieza por su nombre, así: /list salsa + albahaca
+list-which-crop = “{ $word }” puede referirse a { $crops }. Envíalo otra vez con el nombre completo.
+list-new-how-to = ¿Cómo se llamará la lista? Así: /list nueva Salsa: tomate, pimiento, cebolla
+list-name-too-long = El nombre de una lista tiene { $most } letras como mucho, así que todo queda igual.
+list-name-is-verb = El nombre de una lista no puede empezar por “{ $word }”, porque así me dicen qué hacer. Elige otro nombre; todo queda igual.
+list-name-taken = Ya hay una lista “{ $list }”, así que todo queda igual. Elige otro nombre, o cambia antes el de esa.
+list-made = Lista nueva, “{ $list }”: { $crops }.
+list-made-empty = Lista nueva, “{ $list }”, aún sin cultivos.
+list-copied = Copiada como lista de este club, “{ $list }”: { $crops }.
+list-made-next = Los miembros se suscriben con el botón de la lista, aquí o en privado con /lists.
+list-too-many-crops = Una lista tiene { $most } cultivos como mucho, así que todo queda igual.
+list-added = Ahora en “{ $list }”: { $crops }.
+list-already = Ya en “{ $list }”: { $crops }.
+list-add-how-to = ¿Qué cultivos? Así: /list { $list } + albahaca, eneldo
+list-taken-off = Fuera de “{ $list }”: { $crops }.
+list-not-on-it = No está en “{ $list }”: { $crops }.
+list-take-off-how-to = ¿Qué cultivos? Así: /list { $list } - albahaca
+list-who-hears = { $count ->
+    [one] El único miembro que la sigue se entera en su mensaje de la próxima mañana.
+   *[other] Los { $count } miembros que la siguen se enteran en su mensaje de la próxima mañana.
+}
+list-rename-how-to = ¿Cómo se llamará? Así: /list renombra { $list } = Picante
+list-renamed = “{ $list }” se llama desde ahora “{ $name }”.
+list-note-how-to = ¿Qué línea de texto? Así: /list nota { $list }: para el bancal de la entrada
+list-note-too-long = La línea de texto de una lista tiene { $most } letras como mucho, así que todo queda igual.
+list-noted = “{ $list }” ya tiene su línea de texto. Con /list { $list } la ves.
+list-note-gone = “{ $list }” ya no tiene línea de texto.
+list-archived = “{ $list }” queda guardada: ya no está en el plan de nadie, y ningún código lleva a ella.
+list-reopened = “{ $list }” está otra vez, también para quienes la seguían. Compártela de nuevo si otro club necesita su código.
+list-not-archived = Esa lista no está guardada, así que todo queda igual. Con /lists ves las del club.
+list-shared = En otro club, quien lo coordina copia “{ $list }” con esto:
+    /list copia { $code }
+    Vale hasta que la lista se guarde; los cambios posteriores se quedan en cada club.
+list-copy-how-to = Envía el código que te dio el otro club, así: /list copia ABCD-EFGH
+list-code-unknown = Ninguna lista se comparte como “{ $written }”. Pide el código otra vez al otro club.
+list-subscribed = “{ $list }” está ahora en tu plan.
+list-subscribed-already = “{ $list }” ya está en tu plan.
+list-unsubscribed = “{ $list }” ya no está en tu plan. Lo que elegiste por tu cuenta se queda.
+list-not-subscribed = “{ $list }” no estaba en tu plan.
+list-open-private = Para los recordatorios, abre nuestro chat privado y pulsa Iniciar.
+list-other-club-holds = Ahora mismo, en privado vale para ti { $club }; allí lo cambias con /club.
+list-anonymous = Aquí escribes de forma anónima, así que no sé de quién es el plan. /lists funciona en nuestro chat privado.
+list-news-came = Tu club puso en “{ $list }”: { $crops }. Así que está en tu plan.
+list-news-went = Tu club quitó de “{ $list }”: { $crops }.
+list-news-both = Tu club cambió “{ $list }”. Nuevo: { $came }. Fuera: { $went }.
+list-news-archived = Tu club guardó la lista “{ $list }”. Se va con ella: { $crops }.
+list-news-next = Con /mycrops ves tu plan; con /grow un cultivo se queda, y con /drop queda fuera.
+button-list = { $list }
+button-all-lists = ‹ Todas las listas
+button-lists = Las listas del club
+button-subscribe = Suscribirme
+button-unsubscribe = Dejar la lista
 
 ## Problemas
 
@@ -858,6 +1049,7 @@ menu-now = ¿Qué puedo hacer hoy?
 menu-grow = Poner cultivos en mi lista
 menu-drop = Quitar un cultivo de mi lista
 menu-mycrops = Mi lista
+menu-lists = Las listas de cultivos del club
 menu-sown = Sembré algo
 menu-sowings = Mis siembras
 menu-variety = Mis variedades y sus sobres
@@ -868,6 +1060,9 @@ menu-zone = Mi zona horaria
 menu-hold = Esperar a que pase el frío
 menu-place = Dónde crecen mis plántulas
 menu-hour = Cuándo llega mi recordatorio
+menu-holiday = Sin mensajes por un tiempo
+menu-quiet = Días sin mensajes
+menu-weekends = Cuándo trabajo en el huerto
 menu-settings = Mis ajustes
 menu-help = Qué sabe hacer el bot
 menu-club = Los ajustes del club

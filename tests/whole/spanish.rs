@@ -28,6 +28,10 @@ async fn what_the_help_shows_is_understood() {
     insta::assert_snapshot!(shown(&ana.asks("/trays tomate 12, albahaca 6").await), @"");
     insta::assert_snapshot!(shown(&ana.asks("/variety tomate Farolito: en interior 6-8 semanas antes de la última helada, 75 días").await), @"");
     insta::assert_snapshot!(ana.asks("/latitude 33 S").await.text, @"");
+    insta::assert_snapshot!(ana.asks("/holiday hasta el 3 de julio").await.text, @"");
+    insta::assert_snapshot!(ana.asks("/holiday fin").await.text, @"");
+    insta::assert_snapshot!(ana.asks("/quiet domingo").await.text, @"");
+    insta::assert_snapshot!(ana.asks("/quiet no").await.text, @"");
     insta::assert_snapshot!(ana.asks("/settings").await.text, @"");
     insta::assert_snapshot!(shown(&ana.asks("/drop todo").await), @"");
 }
