@@ -302,11 +302,11 @@ seed-count = Para { $plants ->
 seed-cells = En celdas: { $each } semillas en cada una de { $cells ->
     [one] una celda
    *[other] { $cells } celdas
-}, y luego deja una sola planta por celda; quedarán vacías unas { $empty }.
+}, y luego deja una sola planta por celda; vacías, más o menos: { $empty }.
 seed-cells-single = En celdas: una semilla en cada una de { $cells ->
     [one] una celda
    *[other] { $cells } celdas
-}; quedarán vacías unas { $empty }.
+}; vacías, más o menos: { $empty }.
 seed-count-chance = Es el número más pequeño con una probabilidad del { $chance } o más de llegar a esas plantas, si después de brotar se pierde el { $losses } de las plántulas.
 seed-rate-stated = Contado con la germinación que diste: { $rate }.
 seed-rate-tested = Contado con tu prueba: brotaron { $sprouted } de { $tested }, el { $rate }.
@@ -333,7 +333,7 @@ test-sow-as-usual = Más del 80{ "\u00a0" }%: siembra como siempre.
 test-too-few = Para fiarte del resultado, prueba al menos { $enough } semillas (Universidad Estatal de Iowa, 1999).
 test-range = En una prueba se cuentan semillas enteras, de 1 a { $most }.
 test-more-than-tested = { $sprouted } de { $tested } no puede ser: no brotan más semillas de las que se prueban.
-emerge-days = A { $at }, { $crops }: cuenta con { $days } hasta que brote.
+emerge-days = A { $at } cuenta con { $days } hasta que brote la semilla de { $crops }.
 emerge-between = Sale de trazar una línea recta entre { $low } y { $high } en los ensayos de Harrington y Minges (1954), con la semilla a { $depth } de profundidad.
 emerge-tested = Así se contó en los ensayos de Harrington y Minges (1954), con la semilla a { $depth } de profundidad.
 emerge-too-slow-cold = Más de tres semanas es demasiado frío: la semilla que pasa tanto tiempo en la tierra puede pudrirse.
@@ -352,16 +352,16 @@ temperature-beyond = La tierra no puede estar a { $at }; puedo contar con temper
 
 ## Temperatura de la tierra
 
-soil-go = Adelante: siembra { $crops } en la tierra hoy. A { $at } la tierra está bastante caliente, y por fecha vale la pena hasta el { $next }.
+soil-go = Adelante: siembra { $crops } en la tierra hoy. A { $at } la tierra tiene calor suficiente, y por fecha vale la pena hasta el { $next }.
 soil-go-on = El { $date } puedes sembrar { $crops } en la tierra, si se mantiene a { $at }; por fecha vale la pena hasta el { $next }.
 soil-go-believe-soil = Adelante: siembra { $crops } en la tierra. Por fecha tocaría el { $next }, pero créele a la tierra: { $at } basta, y lo que brote aguanta algo de helada.
 soil-go-no-date = Por la tierra, adelante: { $at } basta para sembrar { $crops } en el huerto.
 soil-wait-believe-soil = Todavía no: por fecha se podría, pero créele a la tierra. { $at } es demasiado frío para { $crops }; espera hasta que se mantenga a { $warm } o más.
 soil-wait-no-date = Todavía no: { $at } es demasiado frío para { $crops }. Espera hasta que la tierra se mantenga a { $warm } o más.
 soil-wait-both = Todavía no: la tierra y la fecha dicen lo mismo. { $at } es demasiado frío para { $crops }; siembra cuando se mantenga a { $warm } o más, pero no antes del { $next }.
-soil-wait-frost = Todavía no: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote, así que espera hasta el { $next }.
-soil-wait-cover = Solo a cubierto: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote; sin cubrir, espera hasta el { $next }.
-soil-wait-window = Todavía no: a { $at } la tierra está bastante caliente para { $crops }, pero créele a la fecha. La próxima siembra empieza el { $next }.
+soil-wait-frost = Todavía no: a { $at } la tierra tiene calor suficiente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote, así que espera hasta el { $next }.
+soil-wait-cover = Solo a cubierto: a { $at } la tierra tiene calor suficiente para { $crops }, pero créele a la fecha. Una helada mataría lo que brote; sin cubrir, espera hasta el { $next }.
+soil-wait-window = Todavía no: a { $at } la tierra tiene calor suficiente para { $crops }, pero créele a la fecha. La próxima siembra empieza el { $next }.
 soil-wait-cooler = Ahora no: { $at } es demasiado calor para que { $crops } brote bien. Espera hasta que la tierra se mantenga a { $cool } o menos.
 soil-too-late = Por fecha ya es tarde para { $crops }, esté como esté la tierra. Los próximos buenos días empiezan el { $next }.
 soil-too-late-for-good = Por fecha ya es tarde para { $crops }, esté como esté la tierra.
@@ -375,7 +375,7 @@ soil-list-head = Con la tierra a { $at } el { $date }, según la tierra y la fec
 soil-list-none = Con la tierra a { $at } el { $date }, no hay nada que sembrar en ella.
 soil-list-go = Sembrar en la tierra: { $crops }
 soil-list-slow = Puede salir bien, pero despacio: { $crops }
-soil-list-frost = Bastante caliente, pero una helada mataría lo que brote: { $crops }
+soil-list-frost = Calor suficiente, pero una helada mataría lo que brote: { $crops }
 soil-list-cold = Por fecha sí, pero la tierra está demasiado fría: { $crops }
 
 ## Qué hacer hoy
@@ -693,14 +693,14 @@ button-drop-variety = { $number } quitar
 notice-variety-gone = Esa variedad ha cambiado después; con /variety ves cómo están ahora.
 undo-variety-off = Deshecho y olvidado: { $variety }.
 undo-variety-as = Como antes: { $variety }.
-packet-indoors = sembrar en interior { $weeks } antes de la última helada
-packet-set-out = trasplantar { $when }
-packet-in-place = sembrar en la tierra { $when }
+packet-indoors = siembra en interior { $weeks } antes de la última helada
+packet-set-out = trasplante { $when }
+packet-in-place = siembra en la tierra { $when }
 packet-before = { $weeks } antes de la última helada
 packet-after = { $weeks } después de la última helada
 packet-around = desde { $before } antes hasta { $after } después de la última helada
 packet-at-frost = hacia la última helada
-packet-after-danger = sembrar en la tierra después de la última helada
+packet-after-danger = siembra en la tierra después de la última helada
 packet-days = { $days } hasta la cosecha
 packet-days-from-setting-out = { $days } del trasplante a la cosecha
 packet-days-from-sowing = { $days } de la siembra a la cosecha
