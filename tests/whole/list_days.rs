@@ -1,8 +1,6 @@
 //! Club lists and the days on which messages come: what changed waits for a free morning, comes in
 //! one piece, and counts in the club's week.
 
-use chrono_tz::Tz;
-
 use crate::harness::{Club, Person, World, instant, only, shown};
 use crate::platform::{Fault, Which};
 
@@ -158,13 +156,4 @@ async fn the_clubs_week_counts_whom_a_list_brings_a_crop() {
 
     Your own dates may differ: ask me /now.
     ");
-    // A list that is put away is in nobody's plan.
-    club.hears(&ash, "/list archive summer").await;
-    for day in 14..20 {
-        world.morning_in(&format!("2026-04-{day}"), Tz::America__Denver).await;
-    }
-    club.news();
-    world.at(instant("2026-04-20T14:00:00Z")).await;
-    let next: Vec<String> = club.news().into_iter().map(|message| message.text).collect();
-    assert!(next.iter().all(|text| !text.contains("zinnia")), "{next:?}");
 }
