@@ -56,7 +56,7 @@ async fn what_the_help_shows_is_understood() {
     Pasar albahaca a macetas de 9 cm: del 6 al 20 de mayo.
     ");
     insta::assert_snapshot!(shown(&ana.asks("/variety tomate Farolito: en interior 6-8 semanas antes de la última helada, 75 días").await), @"
-    Anotado: tomate “Farolito”, sembrar en interior 6–8 semanas antes de la última helada y 75 días hasta la cosecha. Desde ahora cuento con eso.
+    Anotado: tomate “Farolito”, siembra en interior 6–8 semanas antes de la última helada y 75 días hasta la cosecha. Desde ahora cuento con eso.
     [Deshacer]
     ");
     insta::assert_snapshot!(ana.asks("/latitude 33 S").await.text, @"
@@ -187,7 +187,7 @@ async fn questions_follow_one_another() {
     ");
     insta::assert_snapshot!(ana.asks("cuantas semillas de albahaca para 12 plantas").await.text, @"
     Para 12 plantas de albahaca, siembra 28 semillas.
-    En celdas: 3 semillas en cada una de 16 celdas, y luego deja una sola planta por celda; quedarán vacías unas 1.
+    En celdas: 3 semillas en cada una de 16 celdas, y luego deja una sola planta por celda; vacías, más o menos: 1.
     Es el número más pequeño con una probabilidad del 90 % o más de llegar a esas plantas, si después de brotar se pierde el 10 % de las plántulas.
     La germinación es una estimación y una suposición mía: 60 % para semilla fresca, porque el mínimo legal de Estados Unidos (7 CFR 201.31) no incluye albahaca.
     Para saberlo mejor, pon a brotar 20 semillas en papel húmedo y dime el resultado, así: “brotaron 14 de 20 semillas de albahaca”.
@@ -197,8 +197,8 @@ async fn questions_follow_one_another() {
     Del 50 al 80 %: siembra según las plantas que quieras. Pregúntame, por ejemplo, “brotaron 14 de 20 semillas de puerro, ¿cuántas siembro para 12 plantas?”.
     ");
     insta::assert_snapshot!(ana.asks("la tierra está a 14 °C, puedo sembrar guisantes?").await.text, @"
-    Adelante: siembra guisantes en la tierra hoy. A 14 °C la tierra está bastante caliente, y por fecha vale la pena hasta el 29 de mayo.
-    A 14 °C, guisantes: cuenta con 10 días hasta que brote.
+    Adelante: siembra guisantes en la tierra hoy. A 14 °C la tierra tiene calor suficiente, y por fecha vale la pena hasta el 29 de mayo.
+    A 14 °C cuenta con 10 días hasta que brote la semilla de guisantes.
     Sale de trazar una línea recta entre 10 °C y 15 °C en los ensayos de Harrington y Minges (1954), con la semilla a 1,3 cm de profundidad.
 
     Mide a la profundidad de siembra y durante varios días: la tierra tiene que mantenerse así, no solo llegar una vez.
