@@ -659,6 +659,20 @@ undo-nothing = There is nothing to take back.
 undo-sowing-off = Taken back and forgotten: { $what }.
 undo-sowing-as = As it was before: { $what }.
 undo-job = Taken back: what you said of “{ $what }”.
+# $setting is the name of what was changed.
+undo-setting = { $setting ->
+    [frost] Your frost dates are as they were before.
+    [zone] Your time zone is as it was before.
+    [language] Your language is as it was before.
+    [units] Your units are as they were before.
+    [hour] Your reminder comes when it came before.
+    [days] Your days without messages are as they were before.
+    [months] Your hot and wet months are as they were before.
+    [latitude] How far north you are is as it was before.
+    [place] Where your plants grow is as it was before.
+    [hold] The cold spell is as it was before.
+   *[other] Your settings are as they were before.
+}
 undo-crops-off = Off your list again: { $crops }.
 undo-crops-on = Back on your list: { $crops }.
 undo-subscribed = “{ $list }” is in your plan again.

@@ -99,6 +99,12 @@ fn words(desk: &Desk<'_>, last: &LastChange) -> String {
                     list.map(|list| desk.say("undo-subscribed", &args().text("list", &list.name))),
                 );
             }
+            PutBack::SettingAs { setting, .. } => {
+                let line = desk.say("undo-setting", &args().text("setting", setting.name()));
+                if !lines.contains(&line) {
+                    lines.push(line);
+                }
+            }
             PutBack::SkipOff(crop) => back.push(crop.clone()),
             PutBack::SkipOn(crop) => out.push(crop.clone()),
         }

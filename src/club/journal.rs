@@ -49,6 +49,66 @@ pub enum PutBack {
     SkipOff(CropId),
     /// A crop is left out of lists again.
     SkipOn(CropId),
+    /// A setting is as it was.
+    SettingAs {
+        /// Which.
+        setting: MemberSetting,
+        /// Its kept form; `None` for not set.
+        was: Option<String>,
+    },
+}
+
+/// A setting of a member's own that can be taken back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum MemberSetting {
+    /// The frost dates.
+    Frost,
+    /// The time zone.
+    Zone,
+    /// The language.
+    Language,
+    /// The units.
+    Units,
+    /// The time of the reminder.
+    ReminderMinutes,
+    /// The days without messages.
+    QuietDays,
+    /// Whether they garden at weekends.
+    AtWeekends,
+    /// The end of a holiday.
+    HolidayUntil,
+    /// The hot and wet months as they were written.
+    HotAndWet,
+    /// Those months as they were understood.
+    Months,
+    /// How far north.
+    Latitude,
+    /// Where seedlings are raised.
+    Place,
+    /// What covers the beds.
+    Cover,
+    /// The cold spell that is waited out.
+    Hold,
+}
+
+impl MemberSetting {
+    /// The name that the texts know it by; what is set together has one.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Frost => "frost",
+            Self::Zone => "zone",
+            Self::Language => "language",
+            Self::Units => "units",
+            Self::ReminderMinutes => "hour",
+            Self::QuietDays | Self::AtWeekends | Self::HolidayUntil => "days",
+            Self::HotAndWet | Self::Months => "months",
+            Self::Latitude => "latitude",
+            Self::Place | Self::Cover => "place",
+            Self::Hold => "hold",
+        }
+    }
 }
 
 /// A member's last change that can be taken back.
@@ -81,6 +141,14 @@ mod tests {
             ),
             (PutBack::Mark { job, was: None }, r#"{"mark":{"job":"pea.so.s.2026","was":null}}"#),
             (PutBack::SowingOff(17), r#"{"sowing_off":17}"#),
+            (
+                PutBack::SettingAs { setting: MemberSetting::ReminderMinutes, was: None },
+                r#"{"setting_as":{"setting":"reminder_minutes","was":null}}"#,
+            ),
+            (
+                PutBack::SettingAs { setting: MemberSetting::Zone, was: Some("UTC".to_owned()) },
+                r#"{"setting_as":{"setting":"zone","was":"UTC"}}"#,
+            ),
             (PutBack::VarietyOff(17), r#"{"variety_off":17}"#),
             (
                 PutBack::VarietyAs(Variety {

@@ -7,7 +7,10 @@ use super::digests::digest_changed;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, coordinators, groups, journal, list_changes, sowings, subjects, varieties};
+use super::{
+    Result, coordinators, groups, journal, list_changes, setting_changes, sowings, subjects,
+    varieties,
+};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -62,7 +65,13 @@ async fn apply_one(
         | Change::MemberMonths(_)
         | Change::MemberPlace(_)
         | Change::MemberCover(_)
-        | Change::MemberHold(_) => set_of_member(conn, member, change, now).await,
+        | Change::MemberHold(_) => {
+            let settings = setting_changes::set_by(change);
+            let before = setting_changes::kept(conn, member, settings).await?;
+            set_of_member(conn, member, change, now).await?;
+            put_back.extend(setting_changes::put_back(conn, member, before).await?);
+            Ok(())
+        }
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now, put_back).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now, put_back).await,

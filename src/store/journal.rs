@@ -5,7 +5,7 @@ use sqlx::{Row, SqliteConnection};
 
 use super::rows::{Kept, to_json};
 use super::schedule::{Touches, changed, forget_empty_marks};
-use super::{Result, list_changes, sowings, varieties};
+use super::{Result, list_changes, setting_changes, sowings, varieties};
 use crate::club::{LastChange, MemberId, PutBack};
 use crate::planning::JobKey;
 
@@ -83,7 +83,7 @@ pub(super) async fn undo(
     // Reminders are cancelled first, so that they give back what they named.
     changed(conn, member, Touches::Contents, now).await?;
     for one in &put_back {
-        put_one_back(conn, member, one).await?;
+        put_one_back(conn, member, one, now).await?;
     }
     sqlx::query("UPDATE journal SET put_back = NULL WHERE member_id = $1 AND number = $2")
         .bind(member)
@@ -97,6 +97,7 @@ async fn put_one_back(
     conn: &mut SqliteConnection,
     member: MemberId,
     put_back: &PutBack,
+    now: DateTime<Utc>,
 ) -> Result<()> {
     match put_back {
         PutBack::CropOff(crop) => {
@@ -128,6 +129,9 @@ async fn put_one_back(
         PutBack::Unsubscribe(list) => list_changes::end_subscription(conn, member, *list).await?,
         PutBack::Subscribe { list, since, told } => {
             list_changes::subscribe_again(conn, member, *list, *since, told.as_deref()).await?;
+        }
+        PutBack::SettingAs { setting, was } => {
+            setting_changes::put(conn, member, *setting, was.as_deref(), now).await?;
         }
         PutBack::SkipOff(crop) => {
             list_changes::set_skipped(conn, member, crop, false).await?;

@@ -23,6 +23,7 @@ mod queue;
 mod rows;
 mod schedule;
 mod sending;
+mod setting_changes;
 mod settling;
 mod sowings;
 mod subjects;

@@ -1,12 +1,13 @@
 //! Recorded sowings, and changes that are taken back.
 
+use chrono_tz::Tz;
 use proptest::prelude::*;
 use sqlx::Row as _;
 
 use super::{Bench, at, bench, date, private};
 use crate::chat::Change;
-use crate::club::{Mark, Sowing, Variety};
-use crate::planning::{CropId, Label, Packet, Span, Way};
+use crate::club::{Habits, Mark, ReminderTime, Sowing, Variety};
+use crate::planning::{CropId, Label, Packet, Place, Span, Way};
 
 fn sowing(crop: &str, on: &str) -> Sowing {
     Sowing {
@@ -212,6 +213,18 @@ fn changes() -> impl Strategy<Value = Change> {
         )
             .prop_map(|(crop, name, days)| Change::KeepVariety(variety(crop, name, days))),
         (1i64..4).prop_map(Change::RemoveVariety),
+        prop::option::of(prop::sample::select(vec![Place::Lights, Place::HeatMat]))
+            .prop_map(Change::MemberPlace),
+        prop::sample::select(vec![0, 390, 420]).prop_map(|at| Change::MemberReminderTime(
+            ReminderTime::from_minutes(at).expect("a time")
+        )),
+        prop::option::of(prop::sample::select(vec![Tz::UTC, Tz::America__Denver]))
+            .prop_map(Change::MemberZone),
+        prop::option::of(-60i64..60).prop_map(Change::MemberLatitude),
+        any::<bool>().prop_map(|at_weekends| Change::MemberHabits(Habits {
+            at_weekends,
+            ..Habits::default()
+        })),
     ];
     prop_oneof![
         3 => one.clone(),
