@@ -656,6 +656,20 @@ undo-nothing = No hay nada que deshacer.
 undo-sowing-off = Deshecho y olvidado: { $what }.
 undo-sowing-as = Como antes: { $what }.
 undo-job = Deshecho: lo que dijiste de “{ $what }”.
+# $setting es el nombre de lo que se cambió.
+undo-setting = { $setting ->
+    [frost] Tus fechas de heladas están como antes.
+    [zone] Tu zona horaria está como antes.
+    [language] Tu idioma está como antes.
+    [units] Tus unidades están como antes.
+    [hour] Tu recordatorio llega a la hora de antes.
+    [days] Tus días sin mensajes están como antes.
+    [months] Tus meses de calor y de lluvia están como antes.
+    [latitude] Tu latitud está como antes.
+    [place] El sitio de tus plantas está como antes.
+    [hold] La ola de frío está como antes.
+   *[other] Tus ajustes están como antes.
+}
 undo-crops-off = Otra vez fuera de tu lista: { $crops }.
 undo-crops-on = Otra vez en tu lista: { $crops }.
 undo-subscribed = “{ $list }” está otra vez en tu plan.
