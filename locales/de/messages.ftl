@@ -569,6 +569,7 @@ language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
 language-name-de = Deutsch
+language-name-es = Español
 language-name-fr = Français
 units-set-metric = Von jetzt an in °C und cm.
 units-set-customary = Von jetzt an in °F und Zoll.

@@ -877,6 +877,7 @@ language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
 language-name-de = Deutsch
+language-name-es = Español
 language-name-fr = Français
 units-set-metric = From now on in °C and cm.
 units-set-customary = From now on in °F and inches.

@@ -877,6 +877,7 @@ language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
 language-name-de = Deutsch
+language-name-es = Español
 language-name-fr = Français
 units-set-metric = Désormais en °C et en cm.
 units-set-customary = Désormais en °F et en pouces.

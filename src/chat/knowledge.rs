@@ -66,17 +66,25 @@ struct BuiltIn {
 }
 
 /// The packet words of each language; seed packets of the others are read as English ones.
-const PACKETS: [(&str, &str); 2] = [
+const PACKETS: [(&str, &str); 3] = [
     ("en", include_str!("../../locales/en/packet.toml")),
+    ("es", include_str!("../../locales/es/packet.toml")),
     ("fr", include_str!("../../locales/fr/packet.toml")),
 ];
 
-const BUILT_IN: [BuiltIn; 2] = [
+/// English comes first: it is read where there are no words of a member's language.
+const BUILT_IN: [BuiltIn; 3] = [
     BuiltIn {
         language: "en",
         crops: include_str!("../../locales/en/crops.toml"),
         phrases: include_str!("../../locales/en/phrases.toml"),
         sentences: include_str!("../../locales/en/sentences.toml"),
+    },
+    BuiltIn {
+        language: "es",
+        crops: include_str!("../../locales/es/crops.toml"),
+        phrases: include_str!("../../locales/es/phrases.toml"),
+        sentences: include_str!("../../locales/es/sentences.toml"),
     },
     BuiltIn {
         language: "fr",

@@ -309,6 +309,7 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "en-GB" => desk.say_key("language-name-en-GB"),
         "en-US" => desk.say_key("language-name-en-US"),
         "de" => desk.say_key("language-name-de"),
+        "es" => desk.say_key("language-name-es"),
         "fr" => desk.say_key("language-name-fr"),
         other => other.to_owned(),
     }

@@ -236,6 +236,20 @@ mod tests {
     }
 
     #[test]
+    fn spanish_ranges_bring_their_articles() {
+        // "del … al …": de + el, a + el.
+        for (tag, from, to, told) in [
+            ("es", "2026-04-17", "2026-04-24", "del 17 al 24 de abril"),
+            ("es", "2026-04-01", "2026-04-11", "del 1 al 11 de abril"),
+            ("es-MX", "2026-04-17", "2026-05-01", "del 17 de abril al 1 de mayo"),
+            ("es-AR", "2026-12-20", "2027-01-05", "del 20 de diciembre al 5 de enero"),
+            ("es", "2026-04-17", "2026-04-17", "17 de abril"),
+        ] {
+            assert_eq!(voice(tag).range(day(from), day(to)), told);
+        }
+    }
+
+    #[test]
     fn the_day_is_found_wherever_the_language_puts_it() {
         let found = |first, last| around_the_day(first, last).expect("a number of the day");
         let parts = |before, first, last, after| AroundTheDay { before, first, last, after };

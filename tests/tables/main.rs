@@ -19,6 +19,7 @@ mod ordered;
 mod places;
 mod published;
 mod rules;
+mod spanish_names;
 mod trays;
 mod zones;
 

@@ -27,6 +27,7 @@ mod process;
 mod rights;
 mod seeds;
 mod sowings;
+mod spanish;
 mod trays;
 mod trouble;
 mod two_clubs;

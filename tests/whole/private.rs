@@ -486,6 +486,8 @@ mod settings {
         insta::assert_snapshot!(shown(&fern.last()), @"
         Which language?
         [English]
+        [Deutsch]
+        [Español]
         [Français]
         ");
         fern.presses("English").await;

@@ -120,7 +120,7 @@ fn in_short(quantities: &Quantities) -> String {
 
 /// Holds a list to 97 in a hundred and to no wrong crop, and tells the figure.
 #[allow(clippy::print_stdout, reason = "the figure is what the test is for")]
-fn hold(name: &str, reader: &Understanding, text: &str, at_least: usize) {
+pub(super) fn hold(name: &str, reader: &Understanding, text: &str, at_least: usize) {
     let list: List = toml::from_str(text).expect("the questions");
     let today: NaiveDate = list.today.parse().expect("a date");
     let asked: HashSet<&str> = list.questions.iter().map(|q| q.ask.as_str()).collect();
