@@ -67,6 +67,36 @@ fn a_question_is_answered_to_the_one_who_asked() {
 }
 
 #[test]
+fn questions_with_figures_are_answered_in_the_chat() {
+    let shown = practise(&[
+        "I have 4 of 10 basil seeds up",
+        "how many bean seeds for 12 plants",
+        "pole beans",
+        "soil is 8 °C",
+        "/mycrops",
+    ]);
+    assert!(shown[0].contains("4 of 10 sprouted: 40%"), "{}", shown[0]);
+    assert!(shown[1].contains("“bean” can mean"), "{}", shown[1]);
+    assert!(shown[2].contains("For 12 plants of pole bean, sow "), "{}", shown[2]);
+    assert!(shown[3].contains("by soil and date together"), "{}", shown[3]);
+    assert!(shown[4].contains("You grow 12 crops"), "nothing changed: {}", shown[4]);
+}
+
+#[test]
+fn a_sowing_is_told_with_its_temperature() {
+    let shown = practise(&[
+        "sowed 12 peppers today, the room is 50 °F",
+        "/sown 12 peppers at 60 °C",
+        "/trays tomato 12, basil 6",
+    ]);
+    let shown: Vec<String> = shown.iter().map(|said| said.replace('\u{a0}', " ")).collect();
+    assert!(shown[0].contains("Noted: 12 peppers"), "{}", shown[0]);
+    assert!(shown[0].contains("At 50 °F, don't expect peppers to come up"), "{}", shown[0]);
+    assert!(shown[1].contains("140 °F cannot be right for soil or a room"), "{}", shown[1]);
+    assert!(shown[2].contains("Tray 2, 36 cells"), "{}", shown[2]);
+}
+
+#[test]
 fn a_job_that_was_done_is_not_named_on_the_next_mornings() {
     let first = practise(&[":morning"]);
     assert!(first[0].contains("2026-04-22 Wed 07:00, bot → Fern\n  Good morning!"), "{}", first[0]);

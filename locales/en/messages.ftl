@@ -256,6 +256,105 @@ ripens-what-helps = What helps: a faster variety, bought plants, or cover in aut
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
 ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
 
+## Seed: how many, tests, days to come up
+
+# $n is a whole number.
+percent = { $n }%
+
+# $n is a whole number or one with a decimal: "3", "2.5".
+years = { $n ->
+    [one] { $n } year
+   *[other] { $n } years
+}
+
+seed-count = For { $plants ->
+    [one] one plant
+   *[other] { $plants } plants
+} of { $crop }, sow { $seeds ->
+    [one] one seed
+   *[other] { $seeds } seeds
+}.
+seed-cells = In cells: { $each } seeds to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}, thinned to one plant; expect about { $empty } to stay empty.
+seed-cells-single = In cells: one seed to each of { $cells ->
+    [one] one cell
+   *[other] { $cells } cells
+}; expect about { $empty } to stay empty.
+seed-count-chance = That is the smallest number with at least a { $chance } chance of enough plants, if { $losses } of the seedlings are lost after they come up.
+seed-rate-stated = Counted with the { $rate } germination you gave.
+seed-rate-tested = Counted with your test: { $sprouted } of { $tested } sprouted, { $rate }.
+seed-rate-standard-fresh = The rate is an estimate for fresh seed: { $rate }, the US minimum standard (7 CFR 201.31).
+seed-rate-standard-aged = The rate is an estimate: { $rate } for seed { $age } old. Fresh seed counts as { $fresh }, the US minimum standard (7 CFR 201.31), falling evenly to half of that at { $life }.
+seed-rate-assumed-fresh = The rate is an estimate and my own assumption: { $rate } for fresh seed, because the US minimum standard (7 CFR 201.31) does not list { $crop }.
+seed-rate-assumed-aged = The rate is an estimate and my own assumption: { $rate } for seed { $age } old. I take fresh seed as { $fresh }, because the US minimum standard (7 CFR 201.31) does not list { $crop }; it falls evenly to half of that at { $life }.
+seed-better-fresh = Below { $least }, fresh seed is the better choice.
+seed-test-first = To know better, sprout 20 seeds on damp paper and tell me, like this: “14 of 20 { $crop } seeds sprouted”.
+seed-too-old = Don't count on that seed: { $crop } seed keeps about { $life }, and at { $age } hardly any comes up. Get fresh seed, or sprout 20 seeds on damp paper first.
+seed-too-weak = Don't count on that { $crop } seed: at { $rate } it is better replaced.
+seed-which-crop = Which crop? Ask, for example, “how many basil seeds for 12 plants?”
+seed-plants-range = I can count seeds for 1 to { $most } whole plants, not for { $written }.
+seed-per-cell-range = I can count with 1 to { $most } whole seeds in a cell, not with { $written }.
+seed-rate-range = A germination rate lies between 1% and 100%, so { $written }% cannot be.
+seed-age-range = I can count with seed up to { $most } years old, not with { $written }.
+seed-year-ahead = The year { $year } is still to come, so seed cannot be from it; which year is on the packet?
+
+test-result = { $sprouted } of { $tested } sprouted: { $rate }. For the whole packet the rate is likely between { $low } and { $high } (95% interval after Wilson).
+test-replace = Below 40%: replace this seed.
+test-sow-thicker = 40 to 50%: sow it thicker than usual.
+test-sow-by-number = 50 to 80%: sow by the number you need. Ask me, for example, “{ $sprouted } of { $tested } { $crop } seeds sprouted, how many for 12 plants?”
+test-sow-by-number-plain = 50 to 80%: sow by the number you need; name the crop and the plants you want, and I count the seeds.
+test-sow-as-usual = Above 80%: sow as usual.
+test-too-few = To rely on it, test at least { $enough } seeds (Iowa State University, 1999).
+test-range = A test counts whole seeds, 1 to { $most } of them.
+test-more-than-tested = { $sprouted } of { $tested } cannot be: no more seeds sprout than were tested.
+
+emerge-days = At { $at }, allow about { $days } for { $crops } to come up.
+emerge-between = That is read in a straight line between { $low } and { $high } in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-tested = That was counted in the trials of Harrington and Minges (1954), seed { $depth } deep.
+emerge-too-slow-cold = Over three weeks counts as too cold: seed that lies so long may rot.
+emerge-too-slow-hot = Over three weeks counts as too hot.
+emerge-none-cold = At { $at }, don't expect { $crops } to come up: it is too cold. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-none-hot = At { $at }, don't expect { $crops } to come up: it is too hot. In the trials little or nothing did (Harrington and Minges, 1954).
+emerge-uncertain-cold = At { $at }, expect { $crops } to come up slowly and unevenly, if at all. In the trials little or nothing came up at { $none }, and at { $counted } it took { $days } (Harrington and Minges, 1954).
+emerge-uncertain-hot = At { $at }, expect { $crops } to come up poorly, if at all. In the trials it took { $days } at { $counted }, and little or nothing came up at { $none } (Harrington and Minges, 1954).
+emerge-not-tested = I don't know how long { $crops } would take at { $at }: that was not tested. It doesn't mean that nothing comes up.
+emerge-no-table = I don't know how long { $crops } would take at { $at }: I have no trials of that crop.
+emerge-usual = Usual at { $best }: { $days }.
+emerge-relative = The trials were of { $relative }, a close relative.
+emerge-printings = Another printing of the table has little or nothing coming up at { $at }.
+emerge-which-crop = Which crop? Ask, for example, “how long do peppers take to come up at { $at }?”
+temperature-beyond = { $at } cannot be right for soil; I can reckon with { $low } to { $high }.
+
+## Soil temperature
+
+soil-go = Go ahead: sow { $crops } in the ground today. Soil at { $at } is warm enough, and by date it is worth it until { $next }.
+soil-go-on = On { $date } you can sow { $crops } in the ground, if the soil stays at { $at }; by date it is worth it until { $next }.
+soil-go-believe-soil = Go ahead: sow { $crops } in the ground. By date it would be { $next }, but believe the soil: { $at } is warm enough, and what comes up bears some frost.
+soil-go-no-date = By the soil, go ahead: { $at } is warm enough to sow { $crops } in the ground.
+soil-wait-believe-soil = Not yet: the date would do, but believe the soil. { $at } is too cold for { $crops }; wait until it stays at { $warm } or more.
+soil-wait-no-date = Not yet: { $at } is too cold for { $crops }. Wait until the soil stays at { $warm } or more.
+soil-wait-both = Not yet: soil and date agree. { $at } is too cold for { $crops }; sow when it stays at { $warm } or more, but not before { $next }.
+soil-wait-frost = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up, so wait until { $next }.
+soil-wait-cover = Only under cover: soil at { $at } is warm enough for { $crops }, but believe the date. A frost would kill what comes up; without cover wait until { $next }.
+soil-wait-window = Not yet: soil at { $at } is warm enough for { $crops }, but believe the date. The next sowing opens on { $next }.
+soil-wait-cooler = Not now: { $at } is too hot for { $crops } to come up well. Wait until the soil stays at { $cool } or less.
+soil-too-late = Too late for { $crops } by date, whatever the soil. The next good days begin on { $next }.
+soil-too-late-for-good = Too late for { $crops } by date, whatever the soil.
+soil-needs = Needed for { $crops }: { $minimum } or more; best: { $best }.
+soil-above = Above { $maximum }, { $crops } can't be counted on.
+soil-above-the-least = That is above the least for { $crops } ({ $minimum }) and below the best ({ $best }), so it may be slow; I have no trials at this temperature.
+soil-good = That is within the best range for { $crops }, { $best }.
+soil-frozen = Frozen soil gives seed no water; nothing comes up until it thaws.
+soil-measure = Measure at sowing depth over several days: the soil must stay that warm, not touch it once.
+soil-list-head = With soil at { $at } on { $date }, by soil and date together:
+soil-list-none = With soil at { $at } on { $date }, there is nothing to sow in the ground.
+soil-list-go = Sow in the ground: { $crops }
+soil-list-slow = Can work, but slow: { $crops }
+soil-list-frost = Warm enough, but frost would kill what comes up: { $crops }
+soil-list-cold = Right date, but soil too cold: { $crops }
+
 ## What now
 
 now-head = What you can start today, { $date }:
@@ -297,7 +396,10 @@ which-or-outside = “{ $word }” can mean two plants. Do you mean { $outside }
 which-or-outside-ask = “{ $word }”: do you mean { $crop }? I have no dates for { $outside }.
 unknown-crop = I don't know “{ $written }”. Try its everyday name, such as “tomato”.
 unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?
-not-understood = I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+not-understood = I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+question-without-crop = Which crop do you mean? Send me its name.
+date-impossible = The calendar has no day “{ $written }”. Ask again with a day like “{ $example }”.
+date-unclear = I can't tell which day “{ $written }” is. Ask again with a day like “{ $example }”.
 
 ## Mornings
 
@@ -358,7 +460,7 @@ group-greeting = Hello! I help with the timing of sowing and planting. Ask me by
     An administrator can set the club's frost dates and time zone with /club.
 button-open-private = Get my reminders
 help-short = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
-help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
     /grow tomato, basil – put crops on your list; I remind you of them
     /drop basil – take one off
@@ -367,6 +469,7 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
     /sowings – your sowings and what comes next
     /undo – take the last change back
+    /trays tomato 12, basil 6 – which seedlings share a tray
     /frost 05-15 10-05 – your last and first frost
     /place – where your seedlings grow
     /hold 7 days – wait out a cold spell
@@ -465,9 +568,19 @@ sown-future = { $date } is still to come, so nothing changed. Tell me once you h
 sown-long-ago = { $date } is more than a year ago, so nothing changed.
 sown-bad-count = I can note 1 to { $most } plants for one sowing, so nothing changed.
 sown-planted = Not noted: you plant { $crops }, and only sowings are kept here.
-sown-bad-warmth = No seed comes up at that temperature, so nothing changed. Check the number.
+sown-bad-warmth = { $at } cannot be right for soil or a room; I can reckon with { $low } to { $high }, so nothing changed.
 sown-without-frost = With your frost dates (/frost 05-15 10-05) I can tell when they go out.
 sowing-up = • Up { $days }. Nothing by { $resow }? Then sow again.
+sowing-up-room = • Up { $days } in a room of about { $at }. Nothing by { $resow }? Then sow again.
+sowing-up-at = • Up { $days } at about { $at }. Nothing by { $resow }? Then sow again.
+sowing-warning = • { $what }
+sowing-below-least = At { $at }, don't expect { $crops } to come up: it is too cold. They need { $minimum } or more.
+sowing-above-most = At { $at }, don't expect { $crops } to come up: above { $maximum } they can't be counted on.
+sowing-not-tested = I have no trials at { $at }; those are the usual days at { $best }.
+sowing-move-warmer = Move them where it is { $best }; they are up { $days } after that.
+sowing-ground-warmer = They come up once the soil stays at { $warm } or more, if the seed has not rotted by then.
+sowing-cooler = Keep them cooler: { $cool } or less.
+sowing-none-by = • Nothing by { $resow }? Then sow again.
 sowing-step = • { $what }: { $days }
 sowing-from = • { $what }: from { $from }
 sowing-out-mild = • { $what }: from { $from }, when the week's nights stay above { $nights }
@@ -518,6 +631,67 @@ onion-long-intermediate = At that latitude long-day onions do well (bulbs from 1
 onion-intermediate = At that latitude choose intermediate (day-neutral) onions: they form bulbs at 12 to 14 hours of daylight.
 onion-intermediate-short = At that latitude intermediate onions do well (bulbs from 12 to 14 hours of daylight), and short-day ones (10 to 12 hours) do too.
 onion-short = That near to the equator choose short-day onions: they form bulbs at 10 to 12 hours of daylight.
+
+## Trays
+
+# $vigour is small, upright or sprawling: how a seedling grows in the tray.
+trays-head = Trays for what you sow indoors { $days }:
+trays-none = Nothing of that is sown in a tray in the next two weeks.
+trays-none-of-list = Nothing on your list is sown in a tray in the next two weeks.
+trays-empty-list = Your list is empty. Name the crops and their cells, like this: /trays tomato 12, basil 6
+trays-how-to = Which crops, and how many cells of each? Send them like this: /trays tomato 12, basil 6
+trays-bad-count = “{ $written }” is no number of cells; give from 1 to { $most } for a crop, like this: /trays tomato 12, basil 6
+trays-no-crop = “{ $written }” cells of what? Send each crop with its number, like this: /trays tomato 12, basil 6
+trays-which = “{ $word }” can mean { $crops }: name one of them.
+trays-too-long = That is more than I can lay out at once; send fewer crops.
+
+# $warmth is tray-warmth or nothing, $like is tray-like; trays that are alike are told together.
+tray-line = Tray { $number }, { $cells } cells of { $size }{ $warmth }: { $crops }. { $like }
+tray-line-several = Trays { $number }–{ $last }, each { $cells } cells of { $size }{ $warmth }: { $crops } in each. { $like }
+tray-warmth = {" "}(heat { $best })
+tray-crop = { $crops } { $cells }
+tray-crop-from = { $crops } { $cells } (sow { $date })
+tray-crop-early = { $crops } { $cells } (early; best from { $date })
+tray-like = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}, out at { $age }.
+tray-light = Keep it light until they are up.
+tray-dark = Keep it dark until they are up.
+tray-pot-up = Pot up { $crops } { $days }, into pots of { $pot }.
+tray-pot-up-plain = Pot up { $crops } { $days }.
+tray-too-early = { $crops }: not yet, from { $next }.
+tray-too-late = { $crops }: too late for a tray now; next good day { $next }.
+tray-too-late-for-good = { $crops }: too late for a tray, and your season is too short for another try.
+tray-why-together = { $vigour ->
+    [small] All are small
+    [upright] All are upright
+   *[sprawling] All sprawl, away from smaller ones
+}, want cells of { $size }, leave the tray around { $leave } and are best set out at { $age }; the same warmth and light suit their seed.
+tray-why-alone = { $vigour ->
+    [sprawling] They sprawl, so they stand away from smaller ones, and nothing else here is like them.
+   *[other] Nothing else here is alike enough in cells, growth, age, warmth and light to stand with them.
+}
+tray-why-no-gain = Others could stand here too, but that would save no tray.
+tray-crop-why = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until then.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Small
+    [upright] Upright
+   *[sprawling] Sprawling
+}: sown { $sow }, they are { $age } old when they can go out, around { $out }; cells of { $size } carry them until { $by }, so pot them up.
+tray-crop-why-early = That is early; best from { $date }.
+
+# The member's other crops, a line for each reason; $crops is a list of names.
+tray-rest-from = { $crop } (from { $date })
+tray-rest-not-yet = Not yet: { $crops }.
+tray-rest-too-late = Too late for a tray: { $crops }.
+tray-rest-in-place = Better sown or planted where they grow: { $crops }.
+tray-rest-settled = Sown or skipped already: { $crops }.
 
 ## Cold spells
 
@@ -612,6 +786,7 @@ menu-mycrops = My list
 menu-sown = I have sown something
 menu-sowings = My sowings
 menu-undo = Take the last change back
+menu-trays = Which seedlings share a tray
 menu-frost = My frost dates
 menu-zone = My time zone
 menu-hold = Wait out a cold spell

@@ -150,12 +150,14 @@ impl Names {
 }
 
 /// Text in the form in which words are compared: small letters, no accents, no apostrophes,
-/// single spaces in place of hyphens and underscores. Other punctuation stays.
+/// single spaces in place of hyphens and underscores, and two letters for those that are two in
+/// one (`ß` is "ss", `œ` is "oe"). Other punctuation stays.
 ///
 /// ```
 /// use sowbell::catalogue::normalise;
 /// assert_eq!(normalise("  Jalapeño  "), "jalapeno");
 /// assert_eq!(normalise("Bachelor’s-Button"), "bachelors button");
+/// assert_eq!(normalise("Süßkartoffel"), "susskartoffel");
 /// ```
 #[must_use]
 pub fn normalise(text: &str) -> String {
@@ -166,7 +168,17 @@ pub fn normalise(text: &str) -> String {
         .filter(|c| !is_combining_mark(*c) && !APOSTROPHES.contains(c))
         .flat_map(char::to_lowercase)
         .map(|c| if JOINERS.contains(&c) { ' ' } else { c })
-        .collect();
+        .fold(String::with_capacity(text.len()), |mut plain, letter| {
+            match letter {
+                'ß' => plain.push_str("ss"),
+                'œ' => plain.push_str("oe"),
+                'æ' => plain.push_str("ae"),
+                'ø' => plain.push('o'),
+                'ł' => plain.push('l'),
+                _ => plain.push(letter),
+            }
+            plain
+        });
     plain.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 

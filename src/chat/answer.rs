@@ -4,15 +4,16 @@ use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
 use crate::planning::{
-    Assessment, Crop, CropId, Garden, HarvestKind, Kind, Reason, Ripening, Ripens, Step, Verdict,
-    assess, best_ways, ripening_of,
+    Assessment, Crop, CropId, Garden, HarvestKind, Kind, MonthDay, Reason, Ripening, Ripens, Step,
+    Verdict, assess, best_ways, ripening_of,
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
+use super::figures::Figures;
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
 use super::place_text::cover_line;
-use super::understand::{Intent, Understood};
+use super::understand::{DateTrouble, Intent, Understood};
 use super::verdict_text::Telling;
 
 /// From this many crops on, each gets a line instead of a paragraph.
@@ -41,6 +42,8 @@ pub struct Answer {
     pub assessments: Vec<Assessment>,
     /// For "will it ripen": what was reckoned, in the order of the crops.
     pub ripening: Vec<Ripening>,
+    /// What was reckoned of seed and soil, with the crop it is about.
+    pub figures: Vec<(CropId, Figures)>,
     /// What the bot says.
     pub text: String,
 }
@@ -49,12 +52,19 @@ impl Asked<'_> {
     /// Answers the question.
     #[must_use]
     pub fn answer(&self) -> Answer {
+        if let Some(text) = self.date_trouble().or_else(|| self.without_crop()) {
+            return Answer { text, ..Answer::default() };
+        }
         let mut answer = match self.understood.intent {
             Intent::CanStart => self.can_start(),
             Intent::When => self.when(),
             Intent::WhatNow => self.what_now(),
             Intent::How => self.how(),
             Intent::WillItRipen => self.will_it_ripen(),
+            Intent::HowMany => self.how_many(),
+            Intent::GerminationTest => self.germination_test(),
+            Intent::DaysToEmerge => self.days_to_emerge(),
+            Intent::SoilTemperature => self.soil_temperature(),
             Intent::Help => Answer { text: self.speech.plain("help-short"), ..Answer::default() },
             Intent::Unknown => Answer { text: self.not_understood(), ..Answer::default() },
         };
@@ -66,12 +76,39 @@ impl Asked<'_> {
         answer
     }
 
-    fn crops(&self) -> Vec<&Crop> {
+    /// What is wrong with the day that was named, where the answer depends on it.
+    fn date_trouble(&self) -> Option<String> {
+        let on_a_day = matches!(
+            self.understood.intent,
+            Intent::CanStart | Intent::When | Intent::WhatNow | Intent::WillItRipen
+        );
+        let trouble = self.understood.date_trouble.as_ref().filter(|_| on_a_day)?;
+        let voice = &self.speech.voice;
+        let args = args().text("example", voice.month_day(MonthDay::new(5, 1)?));
+        Some(match trouble {
+            DateTrouble::Impossible(written) => {
+                voice.say("date-impossible", &args.text("written", quoted(written)))
+            }
+            DateTrouble::Unclear(written) => {
+                voice.say("date-unclear", &args.text("written", quoted(written)))
+            }
+        })
+    }
+
+    /// Asks for the crop that a question lacks.
+    fn without_crop(&self) -> Option<String> {
+        let of_a_crop =
+            matches!(self.understood.intent, Intent::When | Intent::How | Intent::WillItRipen);
+        let names_none = self.crops().is_empty() && self.understood.unknown_words.is_empty();
+        (of_a_crop && names_none).then(|| self.speech.plain("question-without-crop"))
+    }
+
+    pub(super) fn crops(&self) -> Vec<&Crop> {
         self.understood.weighed_crops().filter_map(|id| self.catalogue.get(id.as_str())).collect()
     }
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.
-    fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
+    pub(super) fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
         let on = self.understood.on;
         match self.understood.step {
             // Somebody who plants potatoes or garlic "outdoors" sets them out.

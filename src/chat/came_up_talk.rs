@@ -34,7 +34,7 @@ pub(super) fn came_up(sowing: &Sowing, came_up: CameUp, on: NaiveDate) -> Vec<Ch
 
 /// "Basil came up", "nothing came up"; `false` where the text is something else.
 pub(super) fn what_became(desk: &mut Desk<'_>, text: &str) -> bool {
-    let Some(came) = desk.tongue.understanding.came_up_in(text) else { return false };
+    let Some(mut came) = desk.tongue.understanding.came_up_in(text) else { return false };
     let told = desk.tongue.understanding.sown_in(text, desk.today);
     let named: Vec<&CropId> = told.crops.iter().map(|(id, _)| id).collect();
     let waits = |sowing: &&Sowing| {
@@ -42,6 +42,16 @@ pub(super) fn what_became(desk: &mut Desk<'_>, text: &str) -> bool {
             && sowing.came_up_on.is_none()
             && (named.is_empty() || named.contains(&&sowing.crop))
     };
+    if let Some((sprouted, of)) = desk.tongue.understanding.sprouted_in(text) {
+        // "8 of 12 came up" tells of the sowing of twelve; any other number is a germination test.
+        let counted = |sowing: &Sowing| sowing.count.is_some() && sowing.count == of.count();
+        if !desk.facts.sowings.iter().filter(waits).any(counted) {
+            return false;
+        }
+        if sprouted.count() == Some(0) {
+            came = CameUp::No;
+        }
+    }
     let mut waiting: Vec<Sowing> = desk.facts.sowings.iter().filter(waits).cloned().collect();
     waiting.sort_by_key(|sowing| (sowing.sown_on, sowing.id));
     let on = match told.on {

@@ -10,7 +10,7 @@ use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, job_talk, latitude_talk, place_talk,
-    question_talk, settings_talk, sowing_list, sowing_talk, undo_talk,
+    question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
 };
 
 /// What must be looked up before a message can be decided.
@@ -160,17 +160,22 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
     let sentence = desk.tongue.sentences.read(text);
-    // "I sowed peas in March, can I sow more?" asks; it does not only tell.
-    let asks = |request| request == Request::Sown && text.contains('?');
-    if let Some((request, rest)) = sentence.filter(|(request, _)| !asks(*request)) {
+    // "I sowed peas in March, can I sow more?" and "I have 4 of 10 seeds up" begin like such a
+    // sentence and ask all the same.
+    let asks = |request| {
+        (request == Request::Sown && text.contains('?'))
+            || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
+    };
+    if let Some(said) = sentence.filter(|said| !asks(said.request)) {
         if desk.facts.expected.is_some() {
             desk.change(Change::Expect(None));
         }
-        match request {
+        match said.request {
             // Its own words tell which date is which, so all of it is read.
             Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
             Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
-            _ => run(desk, request, rest),
+            Request::Sown => sowing_talk::sown(desk, said.rest, said.head),
+            request => run(desk, request, said.rest),
         }
         return;
     }
@@ -230,6 +235,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Drop => crop_talk::drop(desk, rest),
         Request::MyCrops => crop_talk::my_crops(desk, 0),
         Request::Now => job_talk::now(desk),
+        Request::Trays => tray_talk::trays(desk, rest),
         Request::Ask => {
             if rest.is_empty() {
                 let text = desk.say_key("not-understood");
@@ -243,7 +249,7 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
-        Request::Sown => sowing_talk::sown(desk, rest),
+        Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),

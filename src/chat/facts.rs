@@ -4,6 +4,7 @@ use chrono::{DateTime, NaiveDate, Utc};
 use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
+use super::understand::Subject;
 use crate::club::{
     Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
     Units,
@@ -36,6 +37,8 @@ pub struct Facts {
     pub last_change: Option<LastChange>,
     /// What the bot last asked this person in this chat and waits to hear.
     pub expected: Option<Expected>,
+    /// What this person last asked in this chat and topic, not long ago.
+    pub subject: Option<Subject>,
 }
 
 impl Facts {
@@ -174,6 +177,8 @@ pub enum Change {
     MemberLatitude(Option<i64>),
     /// What the bot waits to hear in this chat; `None` ends the waiting.
     Expect(Option<Expected>),
+    /// What the member asked in this chat and topic; a question that follows may lean on it.
+    Asked(Subject),
     /// The member belongs to this club.
     JoinClub(ClubId),
     /// The member left the club of this chat.

@@ -1,7 +1,7 @@
 //! Frost dates as gardeners write them: "May 15 and October 5".
 
 use super::understand::{
-    DateFound, Pause, Phrases, When, Word, WordLine, figures, matches_anywhere, split,
+    DateFound, Pause, Phrases, When, Word, WordLine, figures, matches_anywhere,
 };
 use crate::planning::{Basis, MonthDay};
 
@@ -36,17 +36,20 @@ pub enum FrostReading {
 ///
 /// The first date is the last spring frost unless words beside the dates ("first frost",
 /// "autumn") say otherwise. A date may be written as `05-15`, `2026-05-15`, "May 15", "15 May" or
-/// "mid May"; a year is left out of account. "5/15" is not guessed at.
+/// "mid May"; a year is left out of account. "5/1" is read where the language writes the day
+/// first, and not guessed at where it may be either.
 #[must_use]
 pub fn read_frost(text: &str, phrases: &Phrases) -> FrostReading {
-    let mut words = split(text, CHARACTERS);
-    phrases.recognise(&mut words);
+    let words = phrases.words(text, CHARACTERS, |_| false);
     let mut dates = phrases.dates_in(&words, |_| true);
     dates.extend(plain_dates(&words));
     dates.sort_by_key(|date| date.from);
 
     if let Some(date) = dates.iter().find(|date| date.when == When::Impossible) {
         return FrostReading::Impossible(as_written(&words, date));
+    }
+    if dates.iter().any(|date| date.when == When::Unclear) {
+        return FrostReading::NotUnderstood;
     }
     let mut days: Vec<(DateFound, MonthDay)> = Vec::new();
     for date in dates {

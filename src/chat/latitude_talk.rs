@@ -5,6 +5,7 @@ use crate::wording::args;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::onion_text::onion_sentence;
+use super::sentences::Sentences;
 
 /// `/latitude 47`.
 pub(super) fn latitude(desk: &mut Desk<'_>, rest: &str) {
@@ -21,7 +22,7 @@ pub(super) fn latitude(desk: &mut Desk<'_>, rest: &str) {
 
 /// Takes a text as a latitude; `false` where it is none.
 pub(super) fn latitude_came(desk: &mut Desk<'_>, text: &str) -> bool {
-    let Some(latitude) = read_latitude(text) else { return false };
+    let Some(latitude) = read_latitude(text, &desk.tongue.sentences) else { return false };
     desk.change(Change::MemberLatitude(Some(latitude)));
     let degrees = args().number("degrees", latitude.saturating_abs());
     let noted = if latitude < 0 {
@@ -35,7 +36,7 @@ pub(super) fn latitude_came(desk: &mut Desk<'_>, text: &str) -> bool {
 }
 
 /// Reads "47", "47.6 N", "33° south", "-33": whole degrees, north positive.
-fn read_latitude(text: &str) -> Option<i64> {
+fn read_latitude(text: &str, sentences: &Sentences) -> Option<i64> {
     let lower = text.trim().to_lowercase().replace(['°', 'º'], " ");
     let mut words = lower.split_whitespace();
     let first = words.next()?;
@@ -43,11 +44,7 @@ fn read_latitude(text: &str) -> Option<i64> {
     let glued = first.get(digits.len()..).unwrap_or_default();
     let degrees: f64 = digits.replace(',', ".").parse().ok()?;
     let side: String = std::iter::once(glued).chain(words).collect::<Vec<_>>().join(" ");
-    let south = match side.trim() {
-        "" | "n" | "north" | "degrees" | "degrees north" | "degrees n" => false,
-        "s" | "south" | "degrees south" | "degrees s" => true,
-        _ => return None,
-    };
+    let south = sentences.means_south(&side)?;
     if !(-90.0..=90.0).contains(&degrees) || (south && degrees < 0.0) {
         return None;
     }
@@ -70,6 +67,9 @@ mod tests {
 
     #[test]
     fn latitudes_as_people_write_them() {
+        let english = include_str!("../../locales/en/sentences.toml");
+        let english = Sentences::new(english).expect("the sentences");
+        let read_latitude = |text: &str| read_latitude(text, &english);
         for (text, is) in [
             ("47", 47),
             ("47.6", 48),

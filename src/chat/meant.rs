@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 use crate::planning::CropId;
 
-use super::understand::{Intent, Understood};
+use super::understand::{Intent, Quantities, Understood};
 
 impl Understood {
     /// The question whether a crop can be started on a day.
@@ -19,6 +19,8 @@ impl Understood {
             unknown_words: Vec::new(),
             kind: None,
             date_given: false,
+            date_trouble: None,
+            quantities: Quantities::default(),
         }
     }
 

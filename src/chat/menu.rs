@@ -37,6 +37,7 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("sown", speech.plain("menu-sown")),
             ("sowings", speech.plain("menu-sowings")),
             ("undo", speech.plain("menu-undo")),
+            ("trays", speech.plain("menu-trays")),
             ("frost", speech.plain("menu-frost")),
             ("place", speech.plain("menu-place")),
             ("hold", speech.plain("menu-hold")),

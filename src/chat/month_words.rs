@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 
-use super::understand::{Phrases, Word, figures, split};
+use super::understand::{Phrases, Word, figures};
 use crate::catalogue::normalise;
 use crate::planning::Months;
 
@@ -70,8 +70,7 @@ impl SeasonWords {
         // A dash between months is a range.
         let to = self.to.first().map_or("", String::as_str);
         let text = text.replace(['-', '–', '—'], &format!(" {to} "));
-        let mut words = split(&text, usize::MAX);
-        phrases.recognise(&mut words);
+        let words = phrases.words(&text, usize::MAX, |_| false);
         let said: Vec<Said> = (0..words.len())
             .filter_map(|at| words.get(at..))
             .map(|behind| self.said(behind, phrases))

@@ -12,15 +12,30 @@ use super::crop_talk::frost_needed;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::sowing_talk;
-use super::understand::{Intent, Understood};
+use super::understand::{Intent, Subject, Understood};
 
 /// A question came, as it was written.
 pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
-    let understood = desk.tongue.understanding.understand(question, desk.today);
+    let understood = understand(desk, question);
     if which_first(desk, &understood, question) {
         return;
     }
     answer(desk, &understood);
+}
+
+/// What a question means behind the one that was asked before it here.
+fn understand(desk: &Desk<'_>, question: &str) -> Understood {
+    let before = desk.facts.subject.as_ref();
+    desk.tongue.understanding.understand_after(question, desk.today, before)
+}
+
+/// Whether a text asks something that only its figures make a question.
+pub(super) fn asks_with_figures(desk: &Desk<'_>, text: &str) -> bool {
+    let understood = desk.tongue.understanding.understand(text, desk.today);
+    matches!(
+        understood.intent,
+        Intent::HowMany | Intent::SoilTemperature | Intent::GerminationTest | Intent::DaysToEmerge
+    )
 }
 
 /// Asks which crop is meant where a word can mean several; `true` where it was asked.
@@ -53,7 +68,7 @@ pub(super) fn which_crop(
 pub(super) fn which_came(desk: &mut Desk<'_>, question: &str, text: &str) -> bool {
     let list = desk.tongue.understanding.crops_in(text);
     let ([crop], true) = (list.found.as_slice(), list.unknown.is_empty()) else { return false };
-    let mut understood = desk.tongue.understanding.understand(question, desk.today);
+    let mut understood = understand(desk, question);
     understood.means(crop);
     answer(desk, &understood);
     true
@@ -68,9 +83,7 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
         return;
     }
     let mut understood = match &desk.facts.expected {
-        Some(Expected::WhichCrop { question }) => {
-            desk.tongue.understanding.understand(question, desk.today)
-        }
+        Some(Expected::WhichCrop { question }) => understand(desk, question),
         _ => Understood::can_start(crop.clone(), on),
     };
     understood.means(crop);
@@ -80,9 +93,16 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
 }
 
 fn answer(desk: &mut Desk<'_>, understood: &Understood) {
+    if let Some(subject) = Subject::of(understood) {
+        desk.change(Change::Asked(subject));
+    }
     let needs_garden = matches!(
         understood.intent,
-        Intent::CanStart | Intent::When | Intent::WhatNow | Intent::WillItRipen
+        Intent::CanStart
+            | Intent::When
+            | Intent::WhatNow
+            | Intent::WillItRipen
+            | Intent::SoilTemperature
     );
     let garden = match desk.garden() {
         Some(garden) => garden,

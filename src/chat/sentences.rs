@@ -26,6 +26,8 @@ pub enum Request {
     MyCrops,
     /// What can be done now.
     Now,
+    /// Which seedlings share a tray.
+    Trays,
     /// A question.
     Ask,
     /// Time zone.
@@ -61,6 +63,7 @@ impl Request {
             "drop" => Self::Drop,
             "mycrops" => Self::MyCrops,
             "now" => Self::Now,
+            "trays" => Self::Trays,
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
@@ -76,14 +79,26 @@ impl Request {
     }
 }
 
-/// The beginnings of sentences, per request, as `sentences.toml` lists them.
+/// The sentences, per request, as `sentences.toml` lists them.
 #[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
 struct Openings {
     sentences: Lists,
     everything: Vec<String>,
+    latitude: Sides,
+    #[serde(default)]
+    fold: Vec<(String, String)>,
     places: RawPlaces,
     hold: RawHold,
     seasons: RawSeasons,
+}
+
+/// The words behind a latitude.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Sides {
+    north: Vec<String>,
+    south: Vec<String>,
 }
 
 #[derive(Debug, Deserialize)]
@@ -92,6 +107,7 @@ struct Lists {
     grow: Vec<String>,
     drop: Vec<String>,
     my_crops: Vec<String>,
+    trays: Vec<String>,
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
@@ -103,11 +119,33 @@ struct Lists {
     latitude: Vec<String>,
 }
 
-/// How sentences begin that do what a command does.
+/// A sentence that does what a command does, taken apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Said<'t> {
+    /// What it asks for.
+    pub request: Request,
+    /// What a command would have as its argument.
+    pub rest: &'t str,
+    /// Its beginning, which may name a day: "yesterday I sowed".
+    pub head: &'t str,
+}
+
+/// How a sentence begins and ends.
+#[derive(Debug)]
+struct Frame {
+    opening: String,
+    closing: String,
+    request: Request,
+}
+
+/// How sentences begin and end that do what a command does.
 #[derive(Debug)]
 pub struct Sentences {
-    openings: Vec<(String, Request)>,
+    frames: Vec<Frame>,
     everything: Vec<String>,
+    north: Vec<String>,
+    south: Vec<String>,
+    fold: Vec<(String, String)>,
     /// How places and covers are told.
     pub places: PlaceWords,
     /// How hot and wet months are told.
@@ -124,10 +162,12 @@ impl Sentences {
     pub fn new(text: &str) -> Result<Self, String> {
         let read: Openings = toml::from_str(text).map_err(|error| error.to_string())?;
         let lists = read.sentences;
-        let mut openings: Vec<(String, Request)> = [
+        let plain = |text: &str| folded(&normalise(text), &read.fold);
+        let mut frames: Vec<Frame> = [
             (lists.grow, Request::Grow),
             (lists.drop, Request::Drop),
             (lists.my_crops, Request::MyCrops),
+            (lists.trays, Request::Trays),
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
@@ -139,56 +179,190 @@ impl Sentences {
             (lists.latitude, Request::Latitude),
         ]
         .into_iter()
-        .flat_map(|(list, request)| list.into_iter().map(move |text| (normalise(&text), request)))
+        .flat_map(|(list, request)| list.into_iter().map(move |text| (text, request)))
+        .map(|(text, request)| {
+            let (opening, closing) = text.split_once("..").unwrap_or((&text, ""));
+            Frame { opening: plain(opening), closing: plain(closing), request }
+        })
         .collect();
-        // A longer opening says more than a shorter one that it begins with.
-        openings.sort_by_key(|(opening, _)| std::cmp::Reverse(opening.len()));
-        let everything = read.everything.iter().map(|text| normalise(text)).collect();
+        if frames.iter().any(|frame| frame.opening.is_empty()) {
+            return Err("a sentence has no beginning".to_owned());
+        }
+        // A longer sentence says more than a shorter one that it begins with.
+        frames.sort_by_key(|frame| {
+            let whole = frame.opening.len() + frame.closing.len();
+            (std::cmp::Reverse(whole), std::cmp::Reverse(frame.closing.len()))
+        });
+        let list = |texts: &[String]| texts.iter().map(|text| plain(text)).collect();
         Ok(Self {
-            openings,
-            everything,
+            frames,
+            everything: list(&read.everything),
+            north: list(&read.latitude.north),
+            south: list(&read.latitude.south),
+            fold: read.fold.clone(),
             places: PlaceWords::new(read.places),
             seasons: SeasonWords::new(&read.seasons),
             hold: HoldWords::new(&read.hold),
         })
     }
 
+    fn plain(&self, text: &str) -> String {
+        folded(&normalise(text), &self.fold)
+    }
+
     /// Whether the text means the whole list: "all", "everything".
     #[must_use]
     pub fn means_everything(&self, text: &str) -> bool {
-        let text = normalise(text.trim_matches(|c: char| c.is_ascii_punctuation()));
+        let text = self.plain(text.trim_matches(|c: char| !c.is_alphanumeric()));
         self.everything.contains(&text)
     }
 
-    /// The request that a sentence makes, with what follows its opening as it was written.
+    /// Whether the words behind a latitude mean the south; `None` where they mean neither side.
     #[must_use]
-    pub fn read<'t>(&self, text: &'t str) -> Option<(Request, &'t str)> {
-        self.openings
-            .iter()
-            .find_map(|(opening, request)| Some((*request, after_opening(text, opening)?)))
+    pub fn means_south(&self, side: &str) -> Option<bool> {
+        let side = self.plain(side);
+        if self.south.contains(&side) {
+            Some(true)
+        } else {
+            (side.is_empty() || self.north.contains(&side)).then_some(false)
+        }
+    }
+
+    /// The request that a sentence makes, with what stands within its frame as it was written.
+    #[must_use]
+    pub fn read<'t>(&self, text: &'t str) -> Option<Said<'t>> {
+        self.frames.iter().find_map(|frame| {
+            let behind = self.after_opening(text, &frame.opening)?;
+            let head = text.get(..text.len() - behind.len()).unwrap_or_default();
+            let rest = self.before_closing(behind, &frame.closing)?;
+            Some(Said { request: frame.request, rest, head })
+        })
+    }
+
+    /// The rest of `text` behind `opening`, where the text begins with its words.
+    fn after_opening<'t>(&self, text: &'t str, opening: &str) -> Option<&'t str> {
+        let mut wanted = opening.split(' ').peekable();
+        let mut rest = text.trim_start();
+        while let Some(word) = wanted.next() {
+            let end = rest
+                .find(|c: char| c.is_whitespace() || matches!(c, ',' | ':'))
+                .unwrap_or(rest.len());
+            let (head, tail) = rest.split_at(end);
+            // A written word may stand for several, as "don't" does for "dont" and "pole-bean" for
+            // two.
+            let said = self.bare(head);
+            let mut said = said.split(' ');
+            if said.next() != Some(word) {
+                return None;
+            }
+            for more in said {
+                if wanted.next() != Some(more) {
+                    return None;
+                }
+            }
+            rest = tail.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ',' | ':'));
+        }
+        Some(rest)
+    }
+
+    /// What stands in `text` before `closing`, where the text ends with its words.
+    fn before_closing<'t>(&self, text: &'t str, closing: &str) -> Option<&'t str> {
+        let mut rest = text;
+        for word in closing.split(' ').rev().filter(|word| !word.is_empty()) {
+            let trimmed = rest.trim_end();
+            let (before, last) = trimmed.rsplit_once(char::is_whitespace).unwrap_or(("", trimmed));
+            if self.bare(last) != word {
+                return None;
+            }
+            rest = before;
+        }
+        Some(rest)
+    }
+
+    /// A written word without the marks around it.
+    fn bare(&self, written: &str) -> String {
+        self.plain(written.trim_matches(|c: char| !c.is_alphanumeric()))
     }
 }
 
-/// The rest of `text` behind `opening`, where the text begins with its words.
-fn after_opening<'t>(text: &'t str, opening: &str) -> Option<&'t str> {
-    let mut wanted = opening.split(' ').filter(|word| !word.is_empty()).peekable();
-    let mut rest = text.trim_start();
-    while let Some(word) = wanted.next() {
-        let end =
-            rest.find(|c: char| c.is_whitespace() || matches!(c, ',' | ':')).unwrap_or(rest.len());
-        let (head, tail) = rest.split_at(end);
-        // A written word may stand for several, as "don't" does for "dont" and "pole-bean" for two.
-        let said = normalise(head.trim_matches(|c: char| c.is_ascii_punctuation() && c != '\''));
-        let mut said = said.split(' ');
-        if said.next() != Some(word) {
-            return None;
-        }
-        for more in said {
-            if wanted.next() != Some(more) {
-                return None;
-            }
-        }
-        rest = tail.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ',' | ':'));
+fn folded(plain: &str, fold: &[(String, String)]) -> String {
+    fold.iter().fold(plain.to_owned(), |text, (written, meant)| text.replace(written, meant))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn read(sentences: &Sentences, text: &str) -> Option<(Request, String, String)> {
+        let said = sentences.read(text)?;
+        Some((said.request, said.rest.trim().to_owned(), said.head.trim().to_owned()))
     }
-    Some(rest)
+
+    #[test]
+    fn english_sentences_open_and_close() {
+        let english = include_str!("../../locales/en/sentences.toml");
+        let english = Sentences::new(english).expect("the sentences");
+        for (text, request, rest) in [
+            ("I grow tomatoes", Request::Grow, "tomatoes"),
+            ("I don’t grow kale", Request::Drop, "kale"),
+            ("put tomatoes on my list", Request::Grow, "tomatoes"),
+            ("Take kale off my list!", Request::Drop, "kale"),
+            ("yesterday I sowed 12 basil", Request::Sown, "12 basil"),
+        ] {
+            let got = read(&english, text).map(|(request, rest, _)| (request, rest));
+            assert_eq!(got, Some((request, rest.to_owned())), "{text}");
+        }
+        let head = read(&english, "Yesterday I sowed 12 basil").map(|(.., head)| head);
+        assert_eq!(head.as_deref(), Some("Yesterday I sowed"));
+        assert_eq!(english.read("can I grow tomatoes"), None);
+        assert_eq!(english.read(""), None);
+        assert!(english.means_everything("¡Everything!"));
+        assert_eq!(english.means_south("degrees South"), Some(true));
+        assert_eq!(english.means_south(""), Some(false));
+        assert_eq!(english.means_south("west"), None);
+    }
+
+    #[test]
+    fn verbs_in_two_parts_and_letters_for_umlauts() {
+        let english = include_str!("../../locales/en/sentences.toml");
+        let mut german: toml::Table = english.parse().expect("the sentences");
+        let fold: toml::Table =
+            r#"fold = [["ae", "a"], ["oe", "o"], ["ue", "u"]]"#.parse().expect("fold");
+        german.extend(fold);
+        let lists: toml::Table = r#"
+            grow = ["ich baue .. an", "ich habe"]
+            drop = ["ich baue kein .. mehr an"]
+            sown = ["ich habe .. gesät", "gestern habe ich .. gesät"]
+            undo = ["rückgängig"]
+        "#
+        .parse()
+        .expect("lists");
+        german["sentences"].as_table_mut().expect("a table").extend(lists);
+        german["latitude"]["south"] = toml::Value::from(vec!["süd"]);
+        let german = toml::to_string(&german).expect("TOML");
+        let german = Sentences::new(&german).expect("the sentences");
+        for (text, request, rest) in [
+            ("Ich baue Gurken und Tomaten an.", Request::Grow, "Gurken und Tomaten"),
+            ("ich baue kein Basilikum mehr an", Request::Drop, "Basilikum"),
+            ("Ich habe 12 Gurken gesaet", Request::Sown, "12 Gurken"),
+            ("Gestern habe ich Kürbis gesät!", Request::Sown, "Kürbis"),
+            ("ich habe Gurken", Request::Grow, "Gurken"),
+            ("Rueckgaengig", Request::Undo, ""),
+        ] {
+            let got = read(&german, text).map(|(request, rest, _)| (request, rest));
+            assert_eq!(got, Some((request, rest.to_owned())), "{text}");
+        }
+        assert_eq!(read(&german, "Ich baue ein Haus"), None);
+        assert_eq!(german.means_south("sued"), Some(true));
+    }
+
+    proptest::proptest! {
+        #[test]
+        fn no_text_upsets_it(text in proptest::prelude::any::<String>()) {
+            let english = include_str!("../../locales/en/sentences.toml");
+            let english = Sentences::new(english).expect("the sentences");
+            let _ = english.read(&text);
+            let _ = english.read(&format!("take {text}off my list"));
+        }
+    }
 }

@@ -9,6 +9,7 @@ use crate::wording::args;
 
 use super::answer::unknown_name;
 use super::desk::Desk;
+use super::emergence_answer::{bounds, is_believed, whole};
 use super::facts::{Change, Expected};
 use super::question_talk::which_crop;
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
@@ -26,15 +27,20 @@ const MOST_AT_ONCE: usize = 50;
 /// Days after which nobody records a sowing any more.
 const LONGEST_AGO_DAYS: i64 = 400;
 
-/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word.
-pub(super) fn sown(desk: &mut Desk<'_>, rest: &str) {
+/// `/sown basil 12 on 3 April`, or "sowed 12 basil today" without its first word. `head` is how the
+/// sentence began, which may name the day: "yesterday I sowed".
+pub(super) fn sown(desk: &mut Desk<'_>, rest: &str, head: &str) {
     if rest.trim().is_empty() {
         desk.expect(Expected::Sown);
         let text = desk.say_key("sown-how-to");
         desk.reply(text);
         return;
     }
-    let told = desk.tongue.understanding.sown_in(rest, desk.today);
+    let understanding = &desk.tongue.understanding;
+    let mut told = understanding.sown_in(rest, desk.today);
+    if told.on == ToldDay::NotSaid {
+        told.on = understanding.sown_in(head, desk.today).on;
+    }
     take(desk, rest, &told);
 }
 
@@ -71,7 +77,7 @@ pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
     if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
         return false;
     }
-    sown(desk, text);
+    sown(desk, text, "");
     true
 }
 
@@ -99,9 +105,12 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
     if desk.today.signed_duration_since(on).num_days() > LONGEST_AGO_DAYS {
         return Err(desk.say("sown-long-ago", &args().text("date", desk.date(on))));
     }
-    if told.room_c.is_some_and(|degrees| !(-10..=50).contains(&degrees)) {
-        return Err(desk.say_key("sown-bad-warmth"));
+    let voice = &desk.speech.voice;
+    let warmth = told.warmth.map(|warmth| warmth.celsius(voice.units()));
+    if let Some(celsius) = warmth.filter(|celsius| !is_believed(*celsius)) {
+        return Err(voice.say("sown-bad-warmth", &bounds(voice, celsius)));
     }
+    let room_c = warmth.map(whole);
     let mut sowings = Vec::new();
     for (id, count) in told.crops.iter().take(MOST_AT_ONCE) {
         if count.is_some_and(|count| !(1..=MOST_PLANTS).contains(&count)) {
@@ -115,8 +124,7 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
         if crop.ways.is_empty() {
             return Err(desk.say("sown-planted", &desk.speech.about(id)));
         }
-        let sowing =
-            Sowing { count: *count, room_c: told.room_c, ..new_sowing(desk, crop, way, on) };
+        let sowing = Sowing { count: *count, room_c, ..new_sowing(desk, crop, way, on) };
         sowings.push(sowing);
     }
     Ok(sowings)

@@ -6,6 +6,7 @@ use crate::planning::{
 };
 use crate::wording::{args, sentence};
 
+use super::coming_up_text::coming_up_lines;
 use super::desk::Desk;
 
 /// "12 basil, sown indoors on April 22".
@@ -30,16 +31,13 @@ pub(super) fn plan_of(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> SowingPl
     sowing_plan(crop, desk.garden(), &sowing.sown(&desk.facts.marks))
 }
 
-/// When it should be up, in a line.
+/// When it should be up, or that it will not, in a line.
 pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
-    emergence(desk, &plan_of(desk, crop, sowing))
+    coming_up(desk, crop, sowing, &plan_of(desk, crop, sowing)).into_iter().next()
 }
 
-fn emergence(desk: &Desk<'_>, plan: &SowingPlan) -> Option<String> {
-    let (first, last) = plan.emergence?;
-    let resow = plan.resow_on.map_or_else(String::new, |day| desk.date(day));
-    let days = desk.speech.voice.range(first, last);
-    Some(desk.say("sowing-up", &args().text("days", days).text("resow", resow)))
+fn coming_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Vec<String> {
+    coming_up_lines(desk, crop, sowing.way, sowing.room_c.is_some(), plan)
 }
 
 /// That plants sown too early outgrow their cells before they can go out, and when to sow again.
@@ -65,7 +63,11 @@ fn too_old(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> 
 pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
     let voice = &desk.speech.voice;
     let plan = plan_of(desk, crop, sowing);
-    let mut lines: Vec<String> = emergence(desk, &plan).into_iter().collect();
+    let mut lines = coming_up(desk, crop, sowing, &plan);
+    if plan.coming_up.is_some_and(|coming| !coming.outlook.comes_up()) {
+        // Dates of plants that do not come up would only mislead.
+        return Some(lines.join("\n"));
+    }
     for (step, window) in &plan.steps {
         let days = voice.range(window.ideal_from, window.ideal_to);
         let what = sentence(&desk.speech.step_phrase(*step, crop));

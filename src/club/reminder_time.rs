@@ -72,10 +72,12 @@ impl ReminderTime {
 impl FromStr for ReminderTime {
     type Err = ReminderTimeError;
 
-    /// Reads `7`, `07:00`, `7.30`, `7am`, `7:30 pm`, `19h`.
+    /// Reads `7`, `07:00`, `7.30`, `7am`, `7:30 pm`, `19h`, `7 Uhr`, `7 Uhr 30`.
     fn from_str(text: &str) -> Result<Self, ReminderTimeError> {
         let wrong = || ReminderTimeError(text.trim().to_owned());
         let lower = text.trim().to_lowercase().replace(' ', "");
+        let lower = lower.replace("uhr", ":");
+        let lower = lower.strip_suffix(':').unwrap_or(&lower);
         let (digits, noon) = match lower.strip_suffix("am").or_else(|| lower.strip_suffix("a.m.")) {
             Some(rest) => (rest, Some(false)),
             None => match lower.strip_suffix("pm").or_else(|| lower.strip_suffix("p.m.")) {

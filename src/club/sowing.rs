@@ -71,6 +71,7 @@ impl Sowing {
         Sown {
             way: self.way,
             on: self.sown_on,
+            at_c: self.room_c,
             label: self.label,
             season: self.season,
             came_up_on: self.came_up_on,

@@ -10,7 +10,7 @@ use serde::Serialize;
 
 use super::flags::{BadInput, GardenFlags, Read};
 use super::{CommandError, read_all};
-use crate::chat::{Asked, Intent, Knowledge};
+use crate::chat::{Answer, Asked, Figures, Intent, Knowledge};
 use crate::planning::{Assessment, CropId, Reason, Ripening, Ripens, Step, Verdict, Window};
 use crate::wording::Speech;
 
@@ -104,6 +104,8 @@ struct Weighed {
     windows: WindowLists,
     #[serde(skip_serializing_if = "Option::is_none")]
     ripening: Option<RipeningFigures>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    figures: Option<Figures>,
 }
 
 #[derive(Debug, Serialize)]
@@ -135,7 +137,6 @@ fn answer(question: &str, read: &Read, knowledge: &Knowledge, speech: &Speech) -
         speech,
     }
     .answer();
-    let ripening = &answer.ripening;
     Answered {
         question: question.to_owned(),
         understood: UnderstoodAs {
@@ -144,9 +145,23 @@ fn answer(question: &str, read: &Read, knowledge: &Knowledge, speech: &Speech) -
             step: understood.step,
             on: understood.on,
         },
-        answers: answer.assessments.iter().map(|one| weighed(one, ripening)).collect(),
+        answers: weighed_all(&answer),
         text: answer.text,
     }
+}
+
+/// Every step that was weighed; what was reckoned of a crop's seed stands with its first one.
+fn weighed_all(answer: &Answer) -> Vec<Weighed> {
+    let mut figures = answer.figures.clone();
+    let mut all = Vec::new();
+    for assessment in &answer.assessments {
+        let mut one = weighed(assessment, &answer.ripening);
+        if let Some(at) = figures.iter().position(|(crop, _)| *crop == one.crop) {
+            one.figures = Some(figures.swap_remove(at).1);
+        }
+        all.push(one);
+    }
+    all
 }
 
 fn weighed(assessment: &Assessment, ripening: &[Ripening]) -> Weighed {
@@ -175,5 +190,6 @@ fn weighed(assessment: &Assessment, ripening: &[Ripening]) -> Weighed {
             season_ends: ripe.end,
             days_to_spare: ripe.days_to_spare,
         }),
+        figures: None,
     }
 }

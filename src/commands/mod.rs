@@ -1,9 +1,12 @@
 //! The command line: one-shot commands, the practice chat and the running bot.
 
 mod ask;
+mod crop_names;
 mod flags;
 mod plan;
 mod serve;
+mod sowing_figures;
+mod trays;
 
 use std::io::{self, Write};
 use std::path::PathBuf;
@@ -16,6 +19,7 @@ pub use ask::AskArgs;
 pub use flags::{BadInput, GardenFlags};
 pub use plan::PlanArgs;
 pub use serve::ServeArgs;
+pub use trays::TraysArgs;
 
 /// A chat bot for a garden club: what to sow, harden off and plant out, and when.
 #[derive(Debug, Parser)]
@@ -31,6 +35,8 @@ enum Command {
     Ask(AskArgs),
     /// List the season's dated jobs for some crops.
     Plan(PlanArgs),
+    /// Lay out trays for what is sown indoors in the next two weeks.
+    Trays(TraysArgs),
     /// Try the bot in this terminal: no token, a small demo club, and a date you can move.
     Practice {
         /// The day on which practice begins, as YYYY-MM-DD; today by default.
@@ -61,6 +67,7 @@ pub fn run(arguments: impl IntoIterator<Item = std::ffi::OsString>) -> ExitCode 
     let done = match cli.command {
         Command::Ask(args) => ask::run(&args, &mut io::stdout().lock()),
         Command::Plan(args) => plan::run(&args, &mut io::stdout().lock()),
+        Command::Trays(args) => trays::run(&args, &mut io::stdout().lock()),
         Command::Practice { on } => practice(on.as_deref()),
         Command::Serve(args) => serve::run(&args),
     };
@@ -87,7 +94,7 @@ fn usage(error: &clap::Error) -> ExitCode {
         return ExitCode::SUCCESS;
     }
     if error.kind() == ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand {
-        complain("say what to do: ask, plan, practice or serve (sowbell --help lists them)");
+        complain("say what to do: ask, plan, trays, practice or serve (sowbell --help lists them)");
         return ExitCode::from(2);
     }
     let text = error.to_string();

@@ -8,10 +8,13 @@ use clap::Args;
 use serde::Serialize;
 
 use super::CommandError;
+use super::crop_names::crop_named;
 use super::flags::{BadInput, GardenFlags, Read};
-use crate::catalogue::{Meaning, normalise};
-use crate::chat::{Knowledge, job_why, onion_sentence};
-use crate::planning::{Crop, CropId, Job, Label, Season, Step, planned_jobs};
+use super::sowing_figures::{PlannedEmergence, planned_emergence, planned_seeds};
+use crate::chat::{Knowledge, SeedCountFigures, job_why, onion_sentence};
+use crate::planning::{
+    Crop, CropId, Job, Label, MOST_PLANTS, Season, Step, USUAL_CELLS, planned_jobs,
+};
 use crate::wording::{Speech, args, sentence};
 
 /// The arguments of `sowbell plan`.
@@ -29,6 +32,9 @@ pub struct PlanArgs {
     /// The crops, divided by commas, for example: tomato,basil,pole bean.
     #[arg(long, value_name = "A,B,C")]
     crops: Option<String>,
+    /// Plants wanted of each crop, for the number of seeds in the JSON; 6 by default.
+    #[arg(long, value_name = "N")]
+    plants: Option<String>,
 }
 
 /// A job as programs read it; its form is pinned by tests.
@@ -42,6 +48,12 @@ struct PlannedJob {
     ideal_to: NaiveDate,
     to: NaiveDate,
     why: String,
+    /// For a sowing: when it should be up.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    emergence: Option<PlannedEmergence>,
+    /// For a sowing: how many seeds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    seeds: Option<SeedCountFigures>,
 }
 
 pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), CommandError> {
@@ -49,6 +61,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let read = arguments.garden.read(&knowledge)?;
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
+    let plants = plants(arguments.plants.as_deref())?;
     let season = read.garden.season_on(read.today);
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
@@ -77,6 +90,8 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
                 ideal_to: job.window.ideal_to,
                 to: job.window.to,
                 why: why(crop, job),
+                emergence: planned_emergence(crop, job.key.step, read.garden.place),
+                seeds: planned_seeds(crop, job.key.step, plants),
             })
             .collect();
         let json = serde_json::to_string_pretty(&planned).map_err(anyhow::Error::from)?;
@@ -120,6 +135,16 @@ fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech)
     voice.say("plan-line", &args)
 }
 
+fn plants(written: Option<&str>) -> Result<u32, BadInput> {
+    let Some(written) = written else { return Ok(USUAL_CELLS) };
+    let plants = written.trim().parse().ok().filter(|plants| (1..=MOST_PLANTS).contains(plants));
+    plants.ok_or_else(|| {
+        BadInput(format!(
+            "--plants: '{written}' is no number of plants; give from 1 to {MOST_PLANTS}, for example 12"
+        ))
+    })
+}
+
 fn latitude(text: &str) -> Result<i64, BadInput> {
     let wrong = || {
         BadInput(format!("--latitude {text}: give whole degrees from -90 to 90, such as 47 or -33"))
@@ -141,31 +166,7 @@ fn crops<'k>(
     };
     let mut crops: Vec<&Crop> = Vec::new();
     for written in text.split(',').map(str::trim).filter(|written| !written.is_empty()) {
-        // An id always means its crop, even where the word alone could mean two.
-        if let Some(crop) = knowledge.catalogue.get(written) {
-            crops.push(crop);
-            continue;
-        }
-        let tongue = knowledge.tongue(&read.language);
-        if let Some(Meaning::Crop(id)) = tongue.names.lookup(&normalise(written)) {
-            crops.extend(knowledge.catalogue.get(id.as_str()));
-            continue;
-        }
-        // A plan is made for what was named and for nothing near it.
-        let list = tongue.understanding.crops_in(written);
-        let near: Vec<String> = list
-            .found
-            .iter()
-            .chain(list.ambiguous.iter().flat_map(|word| &word.means))
-            .chain(list.unknown.iter().flat_map(|name| &name.near))
-            .map(|id| speech.crop(id).to_owned())
-            .collect();
-        return Err(BadInput(if near.is_empty() {
-            format!("--crops: there is no crop '{written}'; give its everyday name, such as tomato")
-        } else {
-            let near = speech.voice.list_or(&near);
-            format!("--crops: there is no single crop '{written}'; did you mean {near}?")
-        }));
+        crops.push(crop_named(written, read, knowledge, speech)?);
     }
     if crops.is_empty() {
         return Err(BadInput("--crops names no crop: for example --crops tomato,basil".to_owned()));

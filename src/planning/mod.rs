@@ -9,10 +9,14 @@
 
 mod after_sowing;
 mod assess;
+mod coming_up;
 mod crop;
 mod daylength;
+mod emergence;
 mod frost_free;
 mod garden;
+mod germination_rate;
+mod germination_test;
 mod harvest;
 mod hold;
 mod jobs;
@@ -21,11 +25,15 @@ mod months;
 mod place;
 mod ripening;
 mod season;
+mod seed_count;
+mod soil;
 mod sowing;
 mod succession;
+mod trays;
 mod windows;
 
 pub use assess::{Assessment, Reason, Verdict, assess, best_ways};
+pub use coming_up::{ComingUp, Outlook, USUAL_ROOM_C, coming_up, resow_margin_days};
 pub use crop::{
     Autumn, Bolting, Caution, CellSize, CellStay, Class, CountedFrom, Crop, CropId, DirectSowing,
     Disturbance, Harvest, HarvestKind, Indoors, Kind, LifeCycle, Light, Outdoors, PlantAge,
@@ -33,8 +41,18 @@ pub use crop::{
     Treatment, Vigour, Way,
 };
 pub use daylength::{OnionClass, onion_classes};
+pub use emergence::{
+    Emergence, EmergenceRow, LONGEST_EMERGENCE_DAYS, ReadBetween, Side, days_to_emerge,
+    too_slow_side,
+};
 pub use frost_free::DrySeason;
 pub use garden::{Basis, Frost, FrostDates, FrostError, Garden, RISK_MARGIN_DAYS};
+pub use germination_rate::{
+    ASSUMED_FRESH_RATE, GerminationRate, LOWEST_RATE, RateBasis, estimated_rate, standard_rate,
+};
+pub use germination_test::{
+    ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, REPLACE_BELOW, SeedAdvice,
+};
 pub use harvest::{autumn_count_back, harvest_end};
 pub use hold::{Hold, HoldError, Wait};
 pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};
@@ -43,6 +61,17 @@ pub use months::{HotAndWet, Months, MonthsError};
 pub use place::{Cover, Place, PlaceError, oldest_weeks};
 pub use ripening::{Ripening, Ripens, ripening, ripening_of};
 pub use season::Season;
-pub use sowing::{SowingPlan, Sown, resow_margin_days, sowing_place, sowing_plan};
+pub use seed_count::{
+    CellCount, MOST_PER_CELL, MOST_PLANTS, Odds, SeedCount, SeedCountError, USUAL_LOSSES,
+    WANTED_CHANCE, chance_of_at_least,
+};
+pub use soil::{
+    Believe, SoilAdvice, SoilVerdict, below_the_least, fit_soil_c, soil_verdict, which_to_believe,
+};
+pub use sowing::{SowingPlan, Sown, sowing_place, sowing_plan};
 pub use succession::{cut_short_by_heat, repeat_after};
+pub use trays::{
+    CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,
+    Seedling, Standing, Tray, TrayPlan, USUAL_CELLS, Wanted, lay_out, may_share_a_tray,
+};
 pub use windows::{Label, Step, Window, Windows, treatments, windows};

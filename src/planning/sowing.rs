@@ -3,6 +3,7 @@
 use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::assess::assess;
+use super::coming_up::{ComingUp, coming_up};
 use super::crop::{Crop, Indoors, StartFrom, Way};
 use super::garden::Garden;
 use super::harvest::{
@@ -19,6 +20,8 @@ pub struct Sown {
     pub way: Way,
     /// The day of sowing.
     pub on: NaiveDate,
+    /// The temperature in degrees Celsius of the soil or the room, where the gardener gave one.
+    pub at_c: Option<i64>,
     /// Which sowing of the year it counts as.
     pub label: Label,
     /// The year that names its season.
@@ -32,8 +35,11 @@ pub struct Sown {
 /// The dated steps that follow from a sowing.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct SowingPlan {
-    /// The first and the last day on which it should come up; `None` once it has, and where the
-    /// trade states no days.
+    /// What its temperature means for it; `None` once it has come up, and where the trade states
+    /// no days.
+    pub coming_up: Option<ComingUp>,
+    /// The first and the last day on which it should come up; `None` once it has, where it is not
+    /// to be expected up, and where the trade states no days.
     pub emergence: Option<(NaiveDate, NaiveDate)>,
     /// The day from which an empty tray or row is sown again.
     pub resow_on: Option<NaiveDate>,
@@ -50,14 +56,6 @@ impl SowingPlan {
     pub fn of(&self, step: Step) -> Option<Window> {
         self.steps.iter().find(|(is, _)| *is == step).map(|(_, window)| *window)
     }
-}
-
-/// Days after the usual last day of coming up at which a sowing counts as failed: as many as the
-/// seed usually takes, but at least 7 and at most 14. Common practice ("twice the usual time")
-/// with no source; the bounds are our own, for the quickest and the slowest seed.
-#[must_use]
-pub fn resow_margin_days(usual_days: i64) -> i64 {
-    usual_days.clamp(7, 14)
 }
 
 /// The label and season that a sowing of `crop` in `way` on the day `on` counts for: those of the
@@ -102,19 +100,19 @@ fn window(sown: &Sown, from: NaiveDate, ideal_to: NaiveDate, to: NaiveDate) -> W
 
 /// Adds the check, and gives by how much the sowing came up late.
 fn emergence(crop: &Crop, sown: &Sown, place: Option<Place>, plan: &mut SowingPlan) -> TimeDelta {
-    let Some(usual) = crop.seed.emerge_days.as_ref().map(|days| days.is) else {
+    let Some(coming) = coming_up(crop, sown.way, place, sown.at_c) else {
         return TimeDelta::zero();
     };
-    let days = place.map_or(usual, |place| place.emerge_days(usual));
-    let first = sown.on + TimeDelta::days(days.low);
-    let last = sown.on + TimeDelta::days(days.high);
+    let after = |days: i64| sown.on + TimeDelta::days(days);
+    let look = after(coming.look_after);
     if let Some(up) = sown.came_up_on {
-        return up.signed_duration_since(last).max(TimeDelta::zero());
+        return up.signed_duration_since(look).max(TimeDelta::zero());
     }
-    let resow = last + TimeDelta::days(resow_margin_days(days.high));
-    plan.emergence = Some((first, last));
+    let resow = after(coming.resow_after);
+    plan.coming_up = Some(coming);
+    plan.emergence = coming.days.map(|days| (after(days.low), after(days.high)));
     plan.resow_on = Some(resow);
-    plan.steps.push((Step::Check, window(sown, last, resow, resow + TimeDelta::days(14))));
+    plan.steps.push((Step::Check, window(sown, look, resow, resow + TimeDelta::days(14))));
     TimeDelta::zero()
 }
 
@@ -238,7 +236,7 @@ mod tests {
 
     fn sown(crop: &Crop, way: Way, on: NaiveDate) -> Sown {
         let (label, season) = sowing_place(crop, Some(garden()), way, on);
-        Sown { way, on, label, season, came_up_on: None, set_out_on: None }
+        Sown { way, on, at_c: None, label, season, came_up_on: None, set_out_on: None }
     }
 
     fn planned(crop: &str, way: Way, on: &str) -> SowingPlan {
@@ -270,8 +268,24 @@ mod tests {
         assert_eq!(beans.of(Step::PlantOut), None);
         // 50 to 60 days to the first beans, from sowing.
         assert_eq!(beans.of(Step::Harvest).expect("beans").ideal_from, date("2026-07-11"));
-        assert_eq!(resow_margin_days(4), 7);
-        assert_eq!(resow_margin_days(28), 14);
+    }
+
+    #[test]
+    fn the_temperature_decides_when_it_is_up_and_when_it_is_sown_again() {
+        let catalogue = catalogue();
+        let bean = catalogue.get("bush_bean").expect("listed");
+        let of = |at_c| {
+            let sown = Sown { at_c, ..sown(bean, Way::Outdoors, date("2026-05-22")) };
+            sowing_plan(bean, Some(garden()), &sown)
+        };
+        // Table: 16 days at 15 °C, a quarter more is 20; given up after 14 more.
+        let cool = of(Some(15));
+        assert_eq!(cool.emergence, Some((date("2026-06-07"), date("2026-06-11"))));
+        assert_eq!(cool.resow_on, Some(date("2026-06-25")));
+        // None at 10 °C: given up after three weeks.
+        let cold = of(Some(10));
+        assert_eq!((cold.emergence, cold.resow_on), (None, Some(date("2026-06-12"))));
+        assert_eq!(cold.of(Step::Check).expect("looked for").ideal_from, date("2026-06-12"));
     }
 
     #[test]
@@ -333,7 +347,7 @@ mod tests {
                 Garden::new(Some(day(last_frost)), Some(day(last_frost + length)), basis).expect("a garden");
             let out = |on: NaiveDate| {
                 let (label, season) = sowing_place(crop, Some(garden), Way::Indoors, on);
-                let sown = Sown { way: Way::Indoors, on, label, season, came_up_on: None, set_out_on: None };
+                let sown = Sown { way: Way::Indoors, on, at_c: None, label, season, came_up_on: None, set_out_on: None };
                 sowing_plan(crop, Some(garden), &sown).of(Step::PlantOut)
             };
             let a = date("2026-01-01") + Days::new(first);

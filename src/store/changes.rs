@@ -6,7 +6,7 @@ use sqlx::SqliteConnection;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, groups, journal, sowings};
+use super::{Result, groups, journal, sowings, subjects};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -82,6 +82,7 @@ async fn apply_one(
             Ok(())
         }
         Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
+        Change::Asked(subject) => subjects::keep(conn, &incoming.chat, member, subject, now).await,
         Change::JoinClub(club) => groups::join(conn, *club, member, incoming.chat.kind, now).await,
         Change::OpenClub { title } => groups::open(conn, chat, title, now).await,
         Change::MoveClub { to } => groups::move_chat(conn, chat, *to, now).await,

@@ -4,7 +4,7 @@ use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
 use super::rows::{self, Kept};
-use super::{Result, journal};
+use super::{Result, journal, subjects};
 use crate::chat::{Expected, Facts};
 use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
@@ -36,6 +36,7 @@ pub(super) async fn facts(
         next_change: journal::next_number(conn, member.id).await?,
         last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
+        subject: subjects::subject(conn, &incoming.chat, member.id, now).await?,
         member,
     })
 }

@@ -222,8 +222,10 @@ async fn move_expectations(conn: &mut SqliteConnection, old: i64, new: i64) -> R
     sqlx::query("UPDATE expectations SET chat = $1 WHERE chat = $2")
         .bind(new)
         .bind(old)
-        .execute(conn)
+        .execute(&mut *conn)
         .await?;
+    // What was asked is soon forgotten, and the topics of the new group are others.
+    sqlx::query("DELETE FROM subjects WHERE chat = $1").bind(old).execute(conn).await?;
     Ok(())
 }
 

@@ -20,6 +20,7 @@ mod schedule;
 mod sending;
 mod settling;
 mod sowings;
+mod subjects;
 #[cfg(test)]
 mod tests;
 mod work;

@@ -53,6 +53,11 @@ impl Store {
                  (SELECT chat, member_id FROM expectations WHERE expires_at <= $1 LIMIT $2)",
                 now,
             ),
+            (
+                "DELETE FROM subjects WHERE (chat, thread, member_id) IN (SELECT chat, thread, \
+                 member_id FROM subjects WHERE expires_at <= $1 LIMIT $2)",
+                now,
+            ),
         ];
         let mut deleted = 0;
         for (statement, before) in old {

@@ -47,6 +47,54 @@ impl Voice {
         })
     }
 
+    /// A measured temperature in degrees Celsius, as a thermometer shows it: "14 °C", "57 °F".
+    #[must_use]
+    pub fn measured_temperature(&self, celsius: f64) -> String {
+        match self.units {
+            Units::Metric => self.degrees(self.decimal(celsius)),
+            Units::Customary => {
+                self.degrees(self.decimal(self.on_the_readers_thermometer(celsius).round()))
+            }
+        }
+    }
+
+    /// The least whole degree of the reader's thermometer at or above a temperature in degrees
+    /// Celsius.
+    #[must_use]
+    pub fn temperature_or_more(&self, celsius: f64) -> String {
+        self.degrees(self.decimal((self.on_the_readers_thermometer(celsius) - 1e-6).ceil()))
+    }
+
+    /// The highest whole degree of the reader's thermometer at or below a temperature in degrees
+    /// Celsius.
+    #[must_use]
+    pub fn temperature_or_less(&self, celsius: f64) -> String {
+        self.degrees(self.decimal((self.on_the_readers_thermometer(celsius) + 1e-6).floor()))
+    }
+
+    /// A share from 0 to 1 in whole percent: "75%".
+    #[must_use]
+    pub fn percent(&self, share: f64) -> String {
+        self.say("percent", &args().text("n", self.decimal((share * 100.0).round())))
+    }
+
+    /// A number of years with at most one decimal: "1 year", "2.5 years".
+    #[must_use]
+    pub fn years(&self, years: f64) -> String {
+        if (years - 1.0).abs() < f64::EPSILON {
+            return self.say("years", &args().number("n", 1));
+        }
+        self.say("years", &args().text("n", self.decimal(years)))
+    }
+
+    /// A number of days, rounded to whole ones and at least one: "1 day", "18 days".
+    #[must_use]
+    pub fn about_days(&self, days: f64) -> String {
+        #[expect(clippy::cast_possible_truncation, reason = "the cast keeps to the range of i64")]
+        let days = days.round().max(1.0) as i64;
+        self.say("days", &args().number("n", days))
+    }
+
     /// A length in millimetres: in millimetres below one centimetre, then in centimetres with at
     /// most one decimal; or in inches as a ruler or seed packet has them ("¼ inch", "12 inches").
     #[must_use]
@@ -89,6 +137,13 @@ impl Voice {
                 5 * nearest(celsius.saturating_mul(9).saturating_add(160), 25)
             }
             Units::Customary => nearest(celsius.saturating_mul(9), 5).saturating_add(32),
+        }
+    }
+
+    fn on_the_readers_thermometer(&self, celsius: f64) -> f64 {
+        match self.units {
+            Units::Metric => celsius,
+            Units::Customary => celsius * 1.8 + 32.0,
         }
     }
 
@@ -194,6 +249,32 @@ mod tests {
         for extreme in [i64::MIN, i64::MAX] {
             assert!(!customary.temperature(extreme).is_empty());
         }
+    }
+
+    #[test]
+    fn measured_temperatures_are_as_the_thermometer_shows_them() {
+        let (metric, customary) = (voice("en-GB"), voice("en-US"));
+        let f57 = (57.0 - 32.0) / 1.8;
+        assert_eq!(plain(&customary.measured_temperature(f57)), "57 °F");
+        assert_eq!(plain(&metric.measured_temperature(f57)), "13.9 °C");
+        assert_eq!(plain(&metric.measured_temperature(14.0)), "14 °C");
+        // 16.7 °C is 62.06 °F; 60 °F is 15.556 °C.
+        assert_eq!(plain(&metric.temperature_or_more(16.7)), "17 °C");
+        assert_eq!(plain(&customary.temperature_or_more(16.7)), "63 °F");
+        assert_eq!(plain(&customary.temperature_or_more(140.0 / 9.0)), "60 °F");
+        assert_eq!(plain(&metric.temperature_or_less(29.5)), "29 °C");
+        assert_eq!(plain(&metric.temperature_or_more(15.0)), "15 °C");
+    }
+
+    #[test]
+    fn shares_years_and_days() {
+        let voice = voice("en-GB");
+        assert_eq!(voice.percent(0.675), "68%");
+        assert_eq!((voice.years(1.0), voice.years(2.5)), ("1 year".into(), "2.5 years".into()));
+        assert_eq!(
+            (voice.about_days(0.4), voice.about_days(17.8)),
+            ("1 day".into(), "18 days".into())
+        );
     }
 
     #[test]

@@ -14,6 +14,8 @@ fn refused(arguments: &[&str]) -> String {
 fn each_mistake_has_its_sentence() {
     let frosts = ["--last-frost", "05-15", "--first-frost", "10-05"];
     let ask = |rest: &[&str]| refused(&[&["ask"][..], &frosts[..], rest].concat());
+    let plan =
+        |rest: &[&str]| refused(&[&["plan", "--crops", "tomato"], &frosts[..], rest].concat());
     let none = ["--last-frost", "none", "--first-frost", "none"];
     let free = |rest: &[&str]| refused(&[&["ask"][..], &none[..], rest].concat());
     for (error, names) in [
@@ -42,7 +44,10 @@ fn each_mistake_has_its_sentence() {
         (ask(&["--batch", ".", "q"]), "leave out the question"),
         (ask(&[]), "ask what?"),
         (ask(&["--frost", "q"]), "--help"),
-        (refused(&[]), "ask, plan, practice or serve"),
+        (refused(&[]), "ask, plan, trays, practice or serve"),
+        (plan(&["--plants", "0"]), "'0' is no number of plants; give from 1 to 5000"),
+        (plan(&["--plants", "10000"]), "'10000' is no number of plants"),
+        (plan(&["--plants", "many"]), "'many' is no number of plants"),
         (refused(&["dance"]), "--help"),
         (refused(&["practice", "--on", "yesterday"]), "YYYY-MM-DD"),
         (refused(&["serve"]), "SOWBELL_TOKEN is not set"),

@@ -5,6 +5,8 @@
 mod ask;
 mod bad_input;
 mod plan;
+mod seed;
+mod trays;
 mod words;
 
 use std::io::Write;

@@ -11,7 +11,21 @@ fn the_jobs_of_a_season_in_their_order() {
     let jobs = plan.as_array().expect("a list");
     let keys: Vec<&str> =
         jobs[0].as_object().expect("an object").keys().map(String::as_str).collect();
-    assert_eq!(keys, ["crop", "step", "label", "from", "ideal_from", "ideal_to", "to", "why"]);
+    assert_eq!(
+        keys,
+        [
+            "crop",
+            "step",
+            "label",
+            "from",
+            "ideal_from",
+            "ideal_to",
+            "to",
+            "why",
+            "emergence",
+            "seeds"
+        ]
+    );
     let text = |job: &Value, key: &str| job[key].as_str().expect("a text").to_owned();
     let days: Vec<String> = jobs.iter().map(|job| text(job, "ideal_from")).collect();
     assert!(days.is_sorted(), "{days:?}");
@@ -28,6 +42,42 @@ fn the_jobs_of_a_season_in_their_order() {
         let dates = ["from", "ideal_from", "ideal_to", "to"].map(|key| text(job, key));
         assert!(dates.is_sorted(), "{job}");
         assert!(!text(job, "why").is_empty());
+    }
+}
+
+#[test]
+fn a_sowing_carries_its_seeds_and_its_days_to_come_up() {
+    let plan = garden(
+        "plan",
+        "2026-03-01",
+        &["--json", "--crops", "tomato,bush bean,basil,garlic", "--plants", "12"],
+    )
+    .json();
+    let jobs = plan.as_array().expect("a list");
+    let of = |crop: &str, step: &str| {
+        jobs.iter().find(|job| job["crop"] == crop && job["step"] == step).expect("a job")
+    };
+    // Tomatoes come up in 8 days at 20 °C in the trials; a quarter more is 10, and as many again.
+    let tomato = &of("tomato", "sow_indoors")["emergence"];
+    assert_eq!(
+        (&tomato["at_c"], &tomato["up_after"], &tomato["up_by"], &tomato["resow_after"]),
+        (&20.into(), &8.into(), &10.into(), &20.into())
+    );
+    // The same number as in the answer to the question in words.
+    let asked = garden("ask", "2026-03-01", &["--json", "how many tomato seeds for 12 plants"]);
+    let asked = &asked.json()["answers"][0]["figures"]["seed_count"];
+    assert_eq!(of("tomato", "sow_indoors")["seeds"], *asked);
+    // In the ground there are no cells, and nobody measured the soil.
+    let bean = of("bush_bean", "sow_outdoors");
+    assert_eq!(bean["emergence"]["at_c"], Value::Null);
+    assert!(bean["seeds"].get("in_cells").is_none() && bean["seeds"]["plants"] == 12, "{bean}");
+    // An assumption is marked as one.
+    let basil = &of("basil", "sow_indoors")["seeds"];
+    assert_eq!((&basil["estimated"], &basil["basis"]["is"]), (&true.into(), &"assumed".into()));
+    for job in jobs.iter().filter(|job| {
+        !["sow_indoors", "sow_outdoors"].contains(&job["step"].as_str().expect("a step"))
+    }) {
+        assert!(job.get("emergence").is_none() && job.get("seeds").is_none(), "{job}");
     }
 }
 

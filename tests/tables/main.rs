@@ -10,6 +10,7 @@
 mod agreed;
 mod csv;
 mod emoji;
+mod emergence;
 mod frost_free;
 mod german;
 mod listed;
@@ -17,6 +18,7 @@ mod ordered;
 mod places;
 mod published;
 mod rules;
+mod trays;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

@@ -9,6 +9,7 @@
 mod binary;
 mod coordinator;
 mod filled;
+mod follow_ups;
 mod frost_free;
 mod group;
 mod harness;
@@ -19,5 +20,7 @@ mod places;
 mod platform;
 mod private;
 mod process;
+mod seeds;
 mod sowings;
+mod trays;
 mod trouble;

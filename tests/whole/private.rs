@@ -647,8 +647,8 @@ mod questions {
         insta::assert_snapshot!(fern.asks("hello").await.text, @r"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
         ");
-        insta::assert_snapshot!(fern.asks("/help").await.text, @"
-        I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”
+        insta::assert_snapshot!(fern.asks("/help").await.text, @r"
+        I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
         /grow tomato, basil – put crops on your list; I remind you of them
         /drop basil – take one off
@@ -657,6 +657,7 @@ mod questions {
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next
         /undo – take the last change back
+        /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost
         /place – where your seedlings grow
         /hold 7 days – wait out a cold spell
@@ -667,7 +668,7 @@ mod questions {
         To stop reminders, take your crops off with /drop all.
         ");
         insta::assert_snapshot!(fern.asks("/ask").await.text, @r"
-        I did not understand that. Ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
+        I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
         ");
         insta::assert_snapshot!(fern.asks("/start not-a-token").await.text, @r"
         Hello Fern! I tell you what to sow, harden off and plant out, and when.

@@ -104,7 +104,7 @@ async fn a_reminders_done_is_a_sowing_and_what_follows_counts_from_it() {
     fern.presses("Sown again today").await;
     insta::assert_snapshot!(fern.asks("/sowings").await.text, @"
     One sowing:
-    1. Tomatoes, sown indoors on April 10. Next: look for seedlings of tomatoes, from April 18
+    1. Tomatoes, sown indoors on April 10. Next: look for seedlings of tomatoes, from April 20
     ");
 }
 
@@ -139,7 +139,7 @@ async fn what_cannot_be_is_said_in_one_sentence_and_changes_nothing() {
     /sown sqwzx 12
       I don't know “sqwzx”. Try its everyday name, such as “tomato”.
     /sown basil 12 at 90 °C
-      No seed comes up at that temperature, so nothing changed. Check the number.
+      194 °F cannot be right for soil or a room; I can reckon with -4 °F to 122 °F, so nothing changed.
     /sown garlic 12
       Not noted: you plant garlic, and only sowings are kept here.
     ");
@@ -153,7 +153,7 @@ async fn plants_begun_too_early_are_said_to_outgrow_their_cells() {
     let fern = grower(&world).await;
     insta::assert_snapshot!(fern.asks("sowed 4 cucumbers").await.text, @"
     Noted: 4 cucumbers, sown indoors on February 1.
-    • Up February 4–7. Nothing by February 14? Then sow again.
+    • Up February 7–9 in a room of about 68 °F. Nothing by February 17? Then sow again.
     • Harden off cucumbers: from May 8
     • Set out cucumbers: from May 22, when the week's nights stay above 50 °F
     • First harvest: June 13 to July 3

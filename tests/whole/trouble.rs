@@ -585,9 +585,10 @@ mod words {
         let world = World::start(SPRING).await;
         let fern = world.member("Fern").await;
         fern.asks("/frost 05-15 10-05").await;
-        for command in
-            ["ask", "grow", "drop", "frost", "zone", "hour", "start", "now", "mycrops", "settings"]
-        {
+        for command in [
+            "ask", "grow", "drop", "frost", "zone", "hour", "start", "now", "trays", "mycrops",
+            "settings",
+        ] {
             for text in odd_texts() {
                 let text: String = text.chars().take(2000).collect();
                 only(fern.tells(&format!("/{command} {text}")).await);

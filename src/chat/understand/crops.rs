@@ -1,10 +1,15 @@
 //! The crops that a text names.
 
+use std::collections::HashSet;
+
 use super::phrases::Phrases;
 use super::spelling::Spelling;
 use super::words::{Pause, Word};
 use crate::catalogue::{Meaning, Names};
 use crate::planning::CropId;
+
+/// No more ways of writing a name in another number are tried.
+const MOST_WAYS: usize = 64;
 
 /// What a stretch of words names.
 #[derive(Debug, Clone)]
@@ -33,12 +38,45 @@ pub(crate) struct Mention<'a> {
 pub(crate) struct NameFinder {
     names: Names,
     spelling: Spelling,
+    /// Every single word of every name.
+    words: HashSet<String>,
 }
 
 impl NameFinder {
     /// Prepares the names.
     pub fn new(names: Names) -> Self {
-        Self { spelling: Spelling::new(&names), names }
+        let words = names.words().flat_map(|name| name.split(' ')).map(str::to_owned).collect();
+        Self { spelling: Spelling::new(&names), names, words }
+    }
+
+    /// Whether a name holds this word.
+    pub fn has_word(&self, plain: &str) -> bool {
+        self.words.contains(plain)
+    }
+
+    /// The words with compounds of a crop and something else taken apart: "gurkensamen".
+    pub fn apart(&self, words: Vec<Word>, phrases: &Phrases) -> Vec<Word> {
+        let mut apart = Vec::with_capacity(words.len());
+        for word in words {
+            let whole = !phrases.is_strange(&word)
+                || phrases.is_fixed(&word)
+                || self.named(std::slice::from_ref(&word), phrases).is_some();
+            let is_name = |name: &str| {
+                let alone = Word { plain: name.to_owned(), id: None, ..word.clone() };
+                name.chars().count() >= 3 && self.named(&[alone], phrases).is_some()
+            };
+            let parts = if whole { None } else { phrases.forms.parts(&word.plain, is_name) };
+            match parts {
+                None => apart.push(word),
+                Some((first, second)) => {
+                    for mut part in word.cut(&first, &second, false) {
+                        phrases.number(&mut part);
+                        apart.push(part);
+                    }
+                }
+            }
+        }
+        apart
     }
 
     /// Up to three crops whose names are like `written`.
@@ -68,7 +106,11 @@ impl NameFinder {
         }
         // A name does not reach over a comma or the end of a sentence.
         let unbroken = rest.iter().position(|word| word.pause != Pause::None);
-        let longest = unbroken.map_or(rest.len(), |last| last + 1).min(self.names.longest_words());
+        // What an apostrophe joins counts as one word.
+        let joined = rest.iter().take_while(|word| word.pause == Pause::None);
+        let elided = joined.filter(|word| word.elided).count();
+        let longest = self.names.longest_words() + elided;
+        let longest = unbroken.map_or(rest.len(), |last| last + 1).min(longest);
         (1..=longest).rev().find_map(|count| {
             let named = self.named(rest.get(..count)?, phrases)?;
             let count = self.without_words_behind(rest, count, &named, phrases);
@@ -103,25 +145,51 @@ impl NameFinder {
         if phrases.is_fixed(last) || last.has_digit() {
             return None;
         }
-        if let Some(meaning) = self.in_the_other_number(&text, last, phrases) {
+        if let Some(meaning) = self.in_another_number(words, phrases) {
             return Some(Named::Known(meaning));
         }
         self.with_slips(&text, words, phrases)
     }
 
-    /// A plural where the names hold the singular, or the other way round.
-    fn in_the_other_number(&self, text: &str, last: &Word, phrases: &Phrases) -> Option<&Meaning> {
-        // A short word must not become a name by losing or gaining an ending.
-        if last.id.is_some() || last.plain.chars().count() < 4 {
-            return None;
+    /// Plurals where the names hold singulars, or the other way round, in one word or in several:
+    /// "haricot vert" for "haricots verts".
+    fn in_another_number(&self, words: &[Word], phrases: &Phrases) -> Option<&Meaning> {
+        let mut ways: Vec<String> = Vec::new();
+        for (at, word) in words.iter().enumerate() {
+            let forms = self.forms_of(word, phrases);
+            if at == 0 {
+                ways = forms;
+                continue;
+            }
+            let joint =
+                if words.get(at - 1).is_some_and(|before| before.elided) { "" } else { " " };
+            let longer = ways
+                .iter()
+                .flat_map(|way| forms.iter().map(move |form| format!("{way}{joint}{form}")));
+            ways = longer.take(MOST_WAYS).collect();
         }
-        phrases.plural_endings.iter().find_map(|(plural, singular)| {
-            let other = |from: &str, to: &str| {
-                let stem = text.strip_suffix(from)?;
-                self.names.lookup(&format!("{stem}{to}"))
-            };
-            other(plural, singular).or_else(|| other(singular, plural))
-        })
+        ways.iter().find_map(|way| self.names.lookup(way))
+    }
+
+    /// The word with its ending as it is and with other endings, as far as names hold them.
+    fn forms_of(&self, word: &Word, phrases: &Phrases) -> Vec<String> {
+        let mut forms: Vec<String> = Vec::new();
+        // A short word must not become a name by losing or gaining an ending.
+        if word.id.is_none() && word.plain.chars().count() >= 4 {
+            for (plural, singular) in &phrases.plural_endings {
+                for (from, to) in [(plural, singular), (singular, plural)] {
+                    let Some(stem) = word.plain.strip_suffix(from.as_str()) else { continue };
+                    let other = format!("{stem}{to}");
+                    if self.has_word(&other) && !forms.contains(&other) {
+                        forms.push(other);
+                    }
+                }
+            }
+        }
+        if word.elided || self.has_word(&word.plain) {
+            forms.push(word.plain.clone());
+        }
+        forms
     }
 
     fn with_slips(&self, text: &str, words: &[Word], phrases: &Phrases) -> Option<Named<'_>> {
@@ -148,21 +216,22 @@ impl NameFinder {
 
 /// The plain forms with spaces between.
 pub(crate) fn joined(words: &[Word]) -> String {
-    join(words.iter().map(|word| word.plain.as_str()))
+    join(words.iter().map(|word| (word.plain.as_str(), if word.elided { "" } else { " " })))
 }
 
 /// The words as they were written, with spaces between.
 pub(crate) fn as_written(words: &[Word]) -> String {
-    join(words.iter().map(|word| word.written.as_str()))
+    join(words.iter().map(|word| (word.written.as_str(), if word.elided { "’" } else { " " })))
 }
 
-fn join<'a>(words: impl Iterator<Item = &'a str>) -> String {
+/// The words with what stands behind each but the last.
+fn join<'a>(words: impl Iterator<Item = (&'a str, &'a str)>) -> String {
     let mut text = String::new();
-    for word in words {
-        if !text.is_empty() {
-            text.push(' ');
-        }
+    let mut joint = "";
+    for (word, behind) in words {
+        text.push_str(joint);
         text.push_str(word);
+        joint = behind;
     }
     text
 }

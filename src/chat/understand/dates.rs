@@ -4,6 +4,7 @@ use chrono::{Datelike, Days, Months, NaiveDate, Weekday};
 use serde::Deserialize;
 
 use super::pattern::{Held, Line, Pattern};
+use super::phrase_file::Figures;
 use crate::planning::MonthDay;
 
 /// How a date phrase is read. The phrase lists name these readings.
@@ -75,6 +76,8 @@ pub(crate) enum When {
     LastWeekday(Weekday),
     /// A date that no calendar has, such as the 31st of February.
     Impossible,
+    /// A day in figures, such as "5/1", that may be one of two.
+    Unclear,
 }
 
 /// No date further ahead than this is taken from a count of days, weeks or months: about ten
@@ -116,7 +119,8 @@ impl When {
             | Self::LastWeekday(_)
             | Self::Days(_)
             | Self::Months(_)
-            | Self::Impossible => None,
+            | Self::Impossible
+            | Self::Unclear => None,
         }
     }
 
@@ -319,6 +323,37 @@ pub(crate) fn iso_date(word: &str) -> Option<When> {
     Some(day_of(number(month)?, number(day)?, Some(number(year)?)))
 }
 
+/// Reads a word such as `5/1`, `1.5` or `31/12/2026` as a day in figures. Full stops make a day
+/// only in a language that writes the day first.
+pub(crate) fn date_in_figures(word: &str, figures: Figures) -> Option<When> {
+    let mark = ['/', '.'].into_iter().find(|mark| word.contains(*mark))?;
+    if mark == '.' && figures != Figures::DayFirst {
+        return None;
+    }
+    let mut parts = word.split(mark);
+    let (one, two, year) = (parts.next()?, parts.next()?, parts.next());
+    let number = |text: &str| {
+        let short = (1..=2).contains(&text.len());
+        short.then(|| text.parse::<u32>().ok()).flatten()
+    };
+    if parts.next().is_some() {
+        return None;
+    }
+    let (one, two) = (number(one)?, number(two)?);
+    let year = match year.filter(|year| !year.is_empty()) {
+        None => None,
+        Some(year) if year.len() == 4 => Some(year.parse::<u32>().ok()?),
+        Some(year) => Some(2000 + number(year)?),
+    };
+    let day_first = day_of(two, one, year);
+    let month_first = day_of(one, two, year);
+    Some(match (day_first, month_first) {
+        (When::Impossible, other) | (other, When::Impossible) => other,
+        (one, other) if one == other || figures == Figures::DayFirst => one,
+        _ => When::Unclear,
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -334,6 +369,28 @@ mod tests {
         for other in ["05-01", "2026-05", "2026-05-01-02", "26-05-01", "2026-005-01", ""] {
             assert_eq!(iso_date(other), None, "{other}");
         }
+    }
+
+    #[test]
+    fn a_day_in_figures_is_read_where_it_is_clear() {
+        let yearly = |month, d| When::Yearly(MonthDay::new(month, d).expect("a day"));
+        let unclear = |word| date_in_figures(word, Figures::Unclear);
+        assert_eq!(unclear("5/1"), Some(When::Unclear));
+        assert_eq!(unclear("5/5"), Some(yearly(5, 5)));
+        assert_eq!(unclear("5/13"), Some(yearly(5, 13)));
+        assert_eq!(unclear("13/5"), Some(yearly(5, 13)));
+        assert_eq!(unclear("13/45"), Some(When::Impossible));
+        assert_eq!(unclear("0/0"), Some(When::Impossible));
+        assert_eq!(unclear("13/5/2026"), Some(When::Exact(day("2026-05-13"))));
+        for other in ["1.5", "5", "5/1/2/3", "500/1", "5/", "/", ""] {
+            assert_eq!(unclear(other), None, "{other}");
+        }
+        let day_first = |word| date_in_figures(word, Figures::DayFirst);
+        assert_eq!(day_first("5/1"), Some(yearly(1, 5)));
+        assert_eq!(day_first("1.5"), Some(yearly(5, 1)));
+        assert_eq!(day_first("01.05.26"), Some(When::Exact(day("2026-05-01"))));
+        assert_eq!(day_first("31.4"), Some(When::Impossible));
+        assert_eq!(day_first("5/13"), Some(yearly(5, 13)));
     }
 
     #[test]

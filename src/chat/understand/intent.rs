@@ -1,15 +1,19 @@
 //! What a question wants to know.
 
-use super::Intent;
 use super::line::{ItemLine, Sort};
 use super::pattern::{Line, Pattern, matches_anywhere};
-use super::phrases::{IntentRule, Phrases, Rest};
+use super::phrases::{IntentRule, Objects, Phrases, Rest};
+use super::quantities::Quantities;
 use crate::planning::{Kind, Step};
 
-/// The intent of the first rule that holds, or [`Intent::Unknown`].
-pub(crate) fn intent(line: &ItemLine, phrases: &Phrases) -> Intent {
-    let rule = phrases.intents.iter().find(|rule| holds(rule, line, phrases));
-    rule.map_or(Intent::Unknown, |rule| rule.is)
+/// The first rule that holds, which tells what is asked.
+pub(crate) fn rule<'a>(
+    line: &ItemLine,
+    phrases: &'a Phrases,
+    quantities: &Quantities,
+) -> Option<&'a IntentRule> {
+    let given = |rule: &&IntentRule| rule.needs.is_none_or(|needed| quantities.give(needed));
+    phrases.intents.iter().filter(given).find(|rule| holds(rule, line, phrases))
 }
 
 fn holds(rule: &IntentRule, line: &ItemLine, phrases: &Phrases) -> bool {
@@ -33,7 +37,11 @@ fn rest_is(rest: Rest, line: &ItemLine, from: usize, end: usize, phrases: &Phras
             is_known(line, at) && line.word(at).is_none_or(|id| phrases.bare.contains(&id))
         }),
         Rest::Known => (0..line.items.len()).all(|at| is_known(line, at)),
-        Rest::Object if line.has(Sort::Crops) => object_may_be_the_crop(line, end, phrases),
+        Rest::Object if line.has(Sort::Crops) => {
+            let within = || object_within_may_be_the_crop(line, from..end, phrases);
+            object_may_be_the_crop(line, end, phrases)
+                && (phrases.objects == Objects::Behind || within())
+        }
         Rest::Object => object_is_nothing(line, from, end, phrases),
     }
 }
@@ -67,6 +75,28 @@ fn object_may_be_the_crop(line: &ItemLine, end: usize, phrases: &Phrases) -> boo
         }
     }
     true
+}
+
+/// Where a verb stands behind what it is about, the same for what stands before it: "kann ich die
+/// großen gelben Tomaten säen", but not "kann ich neben den Tomaten das Auto starten".
+fn object_within_may_be_the_crop(
+    line: &ItemLine,
+    within: std::ops::Range<usize>,
+    phrases: &Phrases,
+) -> bool {
+    let mut strange = false;
+    for at in within {
+        match line.items.get(at).map(|item| item.sort) {
+            Some(Sort::NoCrop) => return false,
+            Some(Sort::Word) if strange && phrases.links.shortest(line, at).is_some() => {
+                return false;
+            }
+            Some(Sort::Unknown) => strange = true,
+            Some(Sort::Word) => strange |= !is_known(line, at),
+            Some(Sort::Crops | Sort::Date) | None => strange = false,
+        }
+    }
+    !strange
 }
 
 /// Up to the next date or place there are only phrase words: "what can I sow now that the snow is

@@ -57,7 +57,7 @@ impl Line for WordLine<'_> {
             Slot::Day => figures(&word.plain, 1..=2).or_else(|| self.ordinal(word)),
             Slot::OrdinalDay => self.ordinal(word),
             Slot::Year => figures(&word.plain, 4..=4).filter(|year| (2000..2200).contains(year)),
-            Slot::Crop | Slot::Date => None,
+            Slot::Crop | Slot::Date | Slot::Figure | Slot::Total => None,
         }
     }
 
@@ -131,6 +131,19 @@ impl<'a> ItemLine<'a> {
     /// Whether any item is of this sort.
     pub fn has(&self, sort: Sort) -> bool {
         self.items.iter().any(|item| item.sort == sort)
+    }
+
+    /// Takes each of these words for a crop; whether there was one.
+    pub fn put_crop_for(&mut self, pronouns: &std::collections::HashSet<u32>) -> bool {
+        let mut put = false;
+        for at in 0..self.items.len() {
+            let stands_for_one = self.word(at).is_some_and(|id| pronouns.contains(&id));
+            if let Some(item) = self.items.get_mut(at).filter(|_| stands_for_one) {
+                item.sort = Sort::Crops;
+                put = true;
+            }
+        }
+        put
     }
 
     /// Makes one item of crops that stand in a list: "tomato, basil and dill".

@@ -48,13 +48,16 @@ fn add_named(piece: &[Word], names: &NameFinder, phrases: &Phrases, list: &mut C
     true
 }
 
-/// The piece without a leading number or "some", "my".
+/// The piece without a leading number or "some", "my", and without the "seeds" behind its name.
 fn bare<'a>(piece: &'a [Word], phrases: &Phrases) -> &'a [Word] {
     let small = |word: &Word| {
         word.has_digit() || word.id.is_some_and(|id| phrases.before_names.contains(&id))
     };
     let from = piece.iter().position(|word| !small(word)).unwrap_or(piece.len());
-    piece.get(from..).unwrap_or_default()
+    let rest = piece.get(from..).unwrap_or_default();
+    let behind = |word: &Word| word.id.is_some_and(|id| phrases.behind_names.contains(&id));
+    let to = rest.iter().rposition(|word| !behind(word)).map_or(rest.len(), |last| last + 1);
+    rest.get(..to).unwrap_or_default()
 }
 
 fn add(named: Named<'_>, piece: &[Word], list: &mut CropList) {

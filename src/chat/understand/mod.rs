@@ -10,17 +10,25 @@
 mod compiler;
 mod crops;
 mod dates;
+mod figure_line;
 mod intent;
 mod line;
 mod list;
 mod pattern;
 mod phrase_file;
 mod phrases;
+mod quantities;
 mod sown;
 mod spelling;
+mod subject;
 mod unknown;
+mod word_forms;
 mod words;
 
+#[cfg(test)]
+mod other_language_tests;
+#[cfg(test)]
+mod question_tests;
 #[cfg(test)]
 mod tests;
 
@@ -30,17 +38,19 @@ use serde::{Deserialize, Serialize};
 use crate::catalogue::{AmbiguousWord, Catalogue, Meaning, Names};
 use crate::planning::{CropId, Kind, Step};
 use crops::{NameFinder, Named, as_written, joined};
-use dates::{dates_in, iso_date};
+use dates::{date_in_figures, dates_in, iso_date};
 use line::{Item, ItemLine, Sort};
 
 pub(super) use dates::{DateFound, When};
 pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
-pub(super) use words::{Pause, Word, split};
+pub(super) use words::{Pause, Word};
 
 pub use sown::{CameUp, SownText, ToldDay};
+pub use subject::Subject;
 
 pub use phrases::{Phrases, PhrasesError};
+pub use quantities::{Figure, Quantities, Scale, SeedAge, Temperature};
 
 /// How many characters of a question are read; what stands behind them is not looked at.
 pub const QUESTION_CHARACTERS: usize = 400;
@@ -62,6 +72,14 @@ pub enum Intent {
     How,
     /// Whether or when it gives a harvest.
     WillItRipen,
+    /// How many seeds to sow for so many plants.
+    HowMany,
+    /// What a measured soil temperature allows to sow.
+    SoilTemperature,
+    /// What a germination test at home says of the seed.
+    GerminationTest,
+    /// How long seed takes to come up at a temperature.
+    DaysToEmerge,
     /// What the bot can do; also a bare greeting.
     Help,
     /// Anything else. The crops that were named are kept.
@@ -92,7 +110,7 @@ pub struct Understood {
     /// are the 5th, 15th and 25th, "start" and "end" of May the first and last day, "in May" the
     /// 1st, or today while it is May. "This weekend" is Saturday, or today on a Sunday; "on
     /// Saturday" and "next Saturday" are both the coming one, and only "next" leaves today out.
-    /// "5/1" and days that no calendar has are passed over.
+    /// "5/1" and days that no calendar has are told in `date_trouble`.
     pub on: NaiveDate,
     /// Words that may mean several crops.
     pub ambiguous: Vec<AmbiguousWord>,
@@ -102,6 +120,19 @@ pub struct Understood {
     pub kind: Option<Kind>,
     /// Whether it names a day, "now" and "today" included.
     pub date_given: bool,
+    /// A day that was named and cannot be reckoned with.
+    pub date_trouble: Option<DateTrouble>,
+    /// The quantities it gives: plants wanted, temperature, seed age and so on.
+    pub quantities: Quantities,
+}
+
+/// Why a day that was named cannot be reckoned with, with the day as it was written.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum DateTrouble {
+    /// No calendar has it: "31 February", "13/45".
+    Impossible(String),
+    /// It may be one of two, as "5/1", or lies beyond reckoning.
+    Unclear(String),
 }
 
 /// What was understood of a list of crops.
@@ -182,6 +213,17 @@ impl Understanding {
     /// one; a day that is said to be a frost's ("my last frost is May 15") is left out.
     #[must_use]
     pub fn understand(&self, text: &str, today: NaiveDate) -> Understood {
+        self.understand_after(text, today, None)
+    }
+
+    /// The same for a question that may lean on what was asked `before` it: "and basil?".
+    #[must_use]
+    pub fn understand_after(
+        &self,
+        text: &str,
+        today: NaiveDate,
+        before: Option<&Subject>,
+    ) -> Understood {
         let mut words = self.words(text, QUESTION_CHARACTERS);
         let mentions = self.names.mentions(&words, &self.phrases);
         let mut named = vec![false; words.len()];
@@ -193,7 +235,12 @@ impl Understanding {
                 word.id = Some(id);
             }
         }
-        let dates = self.phrases.dates_in(&words, |at| named.get(at) == Some(&false));
+        let mut dates = self.phrases.dates_in(&words, |at| named.get(at) == Some(&false));
+        let quantities = self.phrases.quantities_in(text);
+        if quantities.sprouted.is_some() {
+            // "9/25 sprouted" is no day.
+            dates.retain(|date| words.get(date.from).is_none_or(|word| !word.plain.contains('/')));
+        }
         let mut stretches: Vec<Item> = dates
             .iter()
             .map(|date| Item { sort: Sort::Date, from: date.from, to: date.to })
@@ -226,17 +273,25 @@ impl Understanding {
             }
         }
         line.join_lists(&self.phrases);
-        let date = self.day_meant(&dates, &words, today);
-        Understood {
-            intent: intent::intent(&line, &self.phrases),
+        let (date, date_trouble) = self.day_meant(&dates, &words, today);
+        let rule = intent::rule(&line, &self.phrases, &quantities);
+        let mut understood = Understood {
+            intent: rule.map_or(Intent::Unknown, |rule| rule.is),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
+            date_trouble,
+            quantities,
             crops: list.found,
             ambiguous: list.ambiguous,
             unknown_words: list.unknown,
+        };
+        if let Some(before) = before {
+            let leans = rule.is_some_and(|rule| rule.leans);
+            subject::lean(&mut understood, &mut line, leans, before, &self.phrases);
         }
+        understood
     }
 
     /// The crops of a list such as "tomato, basil and pole beans".
@@ -249,27 +304,37 @@ impl Understanding {
     }
 
     fn words(&self, text: &str, characters: usize) -> Vec<Word> {
-        let mut words = split(text, characters);
-        self.phrases.recognise(&mut words);
-        words
+        let words = self.phrases.words(text, characters, |word| self.names.has_word(word));
+        self.names.apart(words, &self.phrases)
     }
 
+    /// The day that a question is about, and what is wrong with a day in it.
     fn day_meant(
         &self,
         dates: &[DateFound],
         words: &[Word],
         today: NaiveDate,
-    ) -> Option<NaiveDate> {
-        if dates.iter().any(|date| date.when == When::Today) {
-            return Some(today);
-        }
+    ) -> (Option<NaiveDate>, Option<DateTrouble>) {
         let of_frost = |date: &&DateFound| {
             let before = words.iter().take(date.from).skip(date.from.saturating_sub(3));
             let mut ids = before.filter_map(|word| word.id);
             ids.any(|id| self.phrases.frost.words.contains(&id))
         };
-        let mut asked = dates.iter().filter(|date| !of_frost(date));
-        asked.find_map(|date| date.when.counted_from(today))
+        let asked: Vec<&DateFound> = dates.iter().filter(|date| !of_frost(date)).collect();
+        let written =
+            |date: &DateFound| as_written(words.get(date.from..date.to).unwrap_or_default());
+        if let Some(date) = asked.iter().find(|date| date.when == When::Impossible) {
+            return (None, Some(DateTrouble::Impossible(written(date))));
+        }
+        if dates.iter().any(|date| date.when == When::Today) {
+            return (Some(today), None);
+        }
+        let day = asked.iter().find_map(|date| date.when.counted_from(today));
+        let lost = |date: &&&DateFound| {
+            date.when == When::Unclear || date.when.counted_back(today).is_none()
+        };
+        let trouble = asked.iter().find(lost).filter(|_| day.is_none());
+        (day, trouble.map(|date| DateTrouble::Unclear(written(date))))
     }
 }
 
@@ -277,8 +342,21 @@ impl Phrases {
     /// The dates among the words for which `free` holds.
     pub(crate) fn dates_in(&self, words: &[Word], free: impl Fn(usize) -> bool) -> Vec<DateFound> {
         let line = WordLine { words, calendar: &self.calendar };
-        let iso = |at: usize| iso_date(&words.get(at)?.plain);
-        dates_in(&line, words.len(), &self.dates, free, iso)
+        let counted = |at: usize| {
+            let word = words.get(at).and_then(|word| word.id);
+            word.is_some_and(|id| {
+                self.sowing.not_counts.contains(&id) || self.calendar.units.contains_key(&id)
+            })
+        };
+        // "1/2 inch" and "18.5 degrees" are no days.
+        let in_figures = |at: usize| {
+            let word = &words.get(at)?.plain;
+            iso_date(word).or_else(|| {
+                let none = self.calendar.not_dates.contains(word) || counted(at + 1);
+                if none { None } else { date_in_figures(word, self.calendar.figures) }
+            })
+        };
+        dates_in(&line, words.len(), &self.dates, free, in_figures)
     }
 }
 

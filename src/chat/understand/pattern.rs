@@ -41,6 +41,10 @@ pub(crate) enum Slot {
     ClearWeekday,
     /// A year in four figures.
     Year,
+    /// Any figure; only among the quantities of a question.
+    Figure,
+    /// A second figure of one phrase, the whole of which the first is a part.
+    Total,
 }
 
 impl Slot {
@@ -58,6 +62,8 @@ impl Slot {
             "weekday" => Self::Weekday,
             "clear_weekday" => Self::ClearWeekday,
             "year" => Self::Year,
+            "figure" => Self::Figure,
+            "total" => Self::Total,
             _ => return None,
         })
     }
@@ -78,6 +84,10 @@ pub(crate) struct Held {
     pub weekday: Option<u32>,
     /// The year.
     pub year: Option<u32>,
+    /// The place of a figure in its line.
+    pub figure: Option<u32>,
+    /// The place of a second figure in its line.
+    pub total: Option<u32>,
 }
 
 impl Held {
@@ -90,6 +100,8 @@ impl Held {
             Slot::Unit => &mut self.unit,
             Slot::Weekday | Slot::ClearWeekday => &mut self.weekday,
             Slot::Year => &mut self.year,
+            Slot::Figure => &mut self.figure,
+            Slot::Total => &mut self.total,
         };
         *place = Some(value);
         self

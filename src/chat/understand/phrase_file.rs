@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use super::Intent;
 use super::dates::Reading;
+use super::quantities::{Needed, QuantityReading};
 use crate::planning::{Kind, Step};
 
 /// What the words of a question besides a rule's pattern may be.
@@ -24,9 +25,37 @@ pub(crate) enum Rest {
     Anything,
 }
 
+/// Where what a verb is about stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Objects {
+    /// Behind the verb: "can I start cucumbers".
+    #[default]
+    Behind,
+    /// Before it or behind it: "kann ich Gurken säen", "wann säe ich Gurken".
+    Around,
+}
+
+/// How a day in figures, "5/1", is read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Figures {
+    /// The 5th of January; "5.1." as well.
+    DayFirst,
+    /// Only where a number above 12 makes it clear.
+    #[default]
+    Unclear,
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct RawPhrases {
+    #[serde(default)]
+    pub objects: Objects,
+    #[serde(default)]
+    pub spelling: RawSpelling,
+    #[serde(default)]
+    pub follow_ups: RawFollowUps,
     pub classes: Vec<RawClass>,
     pub small_words: String,
     pub bare_words: String,
@@ -39,6 +68,7 @@ pub(super) struct RawPhrases {
     pub intents: Vec<RawIntent>,
     pub frost: RawFrost,
     pub sowing: RawSowing,
+    pub figures: RawFigures,
 }
 
 #[derive(Deserialize)]
@@ -46,6 +76,24 @@ pub(super) struct RawPhrases {
 pub(super) struct RawClass {
     pub name: String,
     pub ways: Vec<String>,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub(super) struct RawSpelling {
+    pub stands_for: HashMap<String, String>,
+    pub fold: Vec<(String, String)>,
+    pub elisions: String,
+    pub compound_fronts: String,
+    pub compound_links: String,
+    pub compound_tails: String,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub(super) struct RawFollowUps {
+    pub pronouns: String,
+    pub patterns: Vec<String>,
 }
 
 #[derive(Deserialize)]
@@ -58,7 +106,11 @@ pub(super) struct RawNames {
     pub behind: String,
     pub other_plants: String,
     pub inside: String,
+    #[serde(default)]
+    pub never_ending: String,
     pub asked_after: Vec<String>,
+    #[serde(default)]
+    pub asked_before: Vec<String>,
     pub not_crops: Vec<String>,
 }
 
@@ -71,6 +123,10 @@ pub(super) struct RawCalendar {
     pub unclear: String,
     pub numbers: HashMap<String, u32>,
     pub day_endings: String,
+    #[serde(default)]
+    pub figures: Figures,
+    #[serde(default)]
+    pub not_dates: String,
 }
 
 #[derive(Deserialize)]
@@ -100,8 +156,26 @@ pub(super) struct RawIntent {
     pub is: Intent,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    /// The quantity that the question must give.
+    pub needs: Option<Needed>,
+    #[serde(default)]
+    pub leans: bool,
     #[serde(default)]
     pub unless: Vec<String>,
+    pub patterns: Vec<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawFigures {
+    pub numbers: HashMap<String, u32>,
+    pub quantities: Vec<RawQuantity>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RawQuantity {
+    pub read_as: QuantityReading,
     pub patterns: Vec<String>,
 }
 
@@ -123,6 +197,5 @@ pub(super) struct RawSowing {
     pub not_up: Vec<String>,
     pub unless: Vec<String>,
     pub not_counts: String,
-    pub celsius: String,
-    pub fahrenheit: String,
+    pub articles: String,
 }

@@ -6,10 +6,14 @@ use super::Intent;
 use super::compiler::Compiler;
 use super::dates::DatePhrase;
 use super::pattern::Pattern;
-pub(crate) use super::phrase_file::Rest;
-use super::phrase_file::{RawCalendar, RawClass, RawFrost, RawPhrases, RawSowing};
+pub(crate) use super::phrase_file::{Figures, Objects, Rest};
+use super::phrase_file::{
+    RawCalendar, RawClass, RawFigures, RawFrost, RawPhrases, RawSowing, RawSpelling,
+};
+use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
 use super::spelling::slip_of;
-use super::words::Word;
+use super::word_forms::WordForms;
+use super::words::{Word, split};
 use crate::catalogue::{CatalogueError, normalise};
 use crate::planning::{Kind, Step};
 
@@ -38,6 +42,9 @@ pub(crate) struct IntentRule {
     pub is: Intent,
     pub with_crop: Rest,
     pub without_crop: Rest,
+    /// Whether such a question says little by itself and leans on the one before: "and basil?".
+    pub leans: bool,
+    pub needs: Option<Needed>,
     pub unless: Vec<Pattern>,
     pub patterns: Vec<Pattern>,
 }
@@ -63,8 +70,8 @@ pub(crate) struct SowingPhrases {
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
     pub not_counts: HashSet<u32>,
-    pub celsius: HashSet<u32>,
-    pub fahrenheit: HashSet<u32>,
+    /// Number words that are no count: "a row of peas".
+    pub articles: HashSet<u32>,
 }
 
 /// Names of months and so on, by the number of the word.
@@ -76,6 +83,9 @@ pub(crate) struct Calendar {
     pub numbers: HashMap<u32, u32>,
     pub unclear: HashSet<u32>,
     pub day_endings: Vec<String>,
+    pub figures: Figures,
+    /// Words in figures that look like dates and are none: "24/7".
+    pub not_dates: HashSet<String>,
 }
 
 /// A language's way of asking, compiled from its `phrases.toml`.
@@ -83,6 +93,12 @@ pub(crate) struct Calendar {
 pub struct Phrases {
     ids: HashMap<String, u32>,
     forgiving: Vec<(String, u32)>,
+    pub(crate) forms: WordForms,
+    pub(crate) objects: Objects,
+    /// Words that stand for the crop of the question before: "it".
+    pub(crate) pronouns: HashSet<u32>,
+    /// What is asked by naming only a step, a day or a kind: "what about outdoors?".
+    pub(crate) follow_ups: Vec<Pattern>,
     ordinary: HashSet<String>,
     other_plants: HashSet<String>,
     pub(crate) calendar: Calendar,
@@ -92,15 +108,18 @@ pub struct Phrases {
     pub(crate) intents: Vec<IntentRule>,
     pub(crate) frost: FrostPhrases,
     pub(crate) sowing: SowingPhrases,
+    pub(crate) figures: FigurePhrases,
     pub(crate) plural_endings: Vec<(String, String)>,
     pub(crate) and: HashSet<u32>,
     pub(crate) before_names: HashSet<u32>,
     pub(crate) behind_names: HashSet<u32>,
     pub(crate) bare: HashSet<u32>,
     inside_names: HashSet<String>,
+    never_ending: Vec<String>,
     pub(crate) places: Pattern,
     pub(crate) links: Pattern,
     pub(crate) asked_after: Vec<Pattern>,
+    pub(crate) asked_before: Vec<Pattern>,
     pub(crate) not_crops: Vec<Vec<String>>,
 }
 
@@ -120,6 +139,7 @@ impl Phrases {
         let calendar = calendar(&raw.calendar, &mut of);
         let frost = frost(&raw.frost, &mut of)?;
         let sowing = sowing(&raw.sowing, &mut of)?;
+        let figures = figures(&raw.figures, &mut of)?;
         ids_of(&raw.small_words, &mut of);
         let bare = ids_of(&raw.bare_words, &mut of);
         let forgiving: Vec<(String, u32)> = plain_words(&raw.names.forgiving)
@@ -127,8 +147,10 @@ impl Phrases {
             .map(|word| (word.clone(), of.id(&word)))
             .collect();
         let and = ids_of(&raw.names.and, &mut of);
-        let before_names = ids_of(&raw.names.before, &mut of);
-        let behind_names = ids_of(&raw.names.behind, &mut of);
+        // What compounds join to a name stands beside it once they are taken apart.
+        let RawSpelling { compound_fronts, compound_tails, .. } = &raw.spelling;
+        let before_names = ids_of(&format!("{} {compound_fronts}", raw.names.before), &mut of);
+        let behind_names = ids_of(&format!("{} {compound_tails}", raw.names.behind), &mut of);
         let mut dates = Vec::new();
         for date in &raw.dates {
             let patterns = compile(&date.patterns, &mut of)?;
@@ -148,6 +170,8 @@ impl Phrases {
                 is: rule.is,
                 with_crop: rule.with_crop,
                 without_crop: rule.without_crop,
+                leans: rule.leans,
+                needs: rule.needs,
                 unless: compile(&rule.unless, &mut of)?,
                 patterns: compile(&rule.patterns, &mut of)?,
             });
@@ -161,6 +185,7 @@ impl Phrases {
             intents,
             frost,
             sowing,
+            figures,
             and,
             before_names,
             behind_names,
@@ -168,8 +193,14 @@ impl Phrases {
             places: one("@place", &mut of)?,
             links: one("@link", &mut of)?,
             asked_after: compile(&raw.names.asked_after, &mut of)?,
+            asked_before: compile(&raw.names.asked_before, &mut of)?,
+            forms: WordForms::new(&raw.spelling),
+            objects: raw.objects,
+            pronouns: ids_of(&raw.follow_ups.pronouns, &mut of),
+            follow_ups: compile(&raw.follow_ups.patterns, &mut of)?,
             not_crops,
             inside_names: plain_words(&raw.names.inside).into_iter().collect(),
+            never_ending: plain_words(&raw.names.never_ending),
             forgiving,
             other_plants: plain_words(&raw.names.other_plants).into_iter().collect(),
             ordinary: plain_words(&raw.ordinary_words).into_iter().collect(),
@@ -178,11 +209,31 @@ impl Phrases {
         })
     }
 
-    /// Gives the words that the phrases know their numbers.
-    pub(crate) fn recognise(&self, words: &mut [Word]) {
-        for word in words {
-            word.id = self.ids.get(&word.plain).copied();
+    /// The words of the first `characters` of a text, with the numbers of those that the phrases
+    /// know. `is_name` knows the words of names, which are right as they are written.
+    pub(crate) fn words(
+        &self,
+        text: &str,
+        characters: usize,
+        is_name: impl Fn(&str) -> bool,
+    ) -> Vec<Word> {
+        let mut words = self.forms.written_out(self.forms.apart(split(text, characters)));
+        for word in &mut words {
+            let known = |plain: &str| self.ids.contains_key(plain) || is_name(plain);
+            if !known(&word.plain)
+                && !self.is_fixed(word)
+                && let Some(folded) = self.forms.folded(&word.plain)
+            {
+                word.plain = folded;
+            }
+            self.number(word);
         }
+        words
+    }
+
+    /// Gives a word its number, where the phrases know it.
+    pub(crate) fn number(&self, word: &mut Word) {
+        word.id = self.ids.get(&word.plain).copied();
     }
 
     /// The number of the one forgiving phrase word that `word` is a slip of.
@@ -208,6 +259,12 @@ impl Phrases {
     /// Whether `word` may stand inside an unknown name, though not begin one: "fruit", "flower".
     pub(crate) fn may_continue_a_name(&self, word: &Word) -> bool {
         self.inside_names.contains(&word.plain)
+    }
+
+    /// Whether `word` may be the name of something that the catalogue does not hold.
+    pub(crate) fn may_be_a_name(&self, word: &Word) -> bool {
+        let never = |ending: &String| word.plain.ends_with(ending.as_str());
+        self.is_strange(word) && !self.never_ending.iter().any(never)
     }
 
     /// Whether `word` is neither a phrase word nor an ordinary one nor a number.
@@ -254,6 +311,8 @@ fn calendar(raw: &RawCalendar, of: &mut Compiler) -> Calendar {
             .collect(),
         unclear: ids_of(&raw.unclear, of),
         day_endings: plain_words(&raw.day_endings),
+        figures: raw.figures,
+        not_dates: raw.not_dates.split_whitespace().map(str::to_owned).collect(),
     }
 }
 
@@ -274,7 +333,17 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         not_up: compile(&raw.not_up, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
-        celsius: ids_of(&raw.celsius, of),
-        fahrenheit: ids_of(&raw.fahrenheit, of),
+        articles: ids_of(&raw.articles, of),
     })
+}
+
+fn figures(raw: &RawFigures, of: &mut Compiler) -> Result<FigurePhrases, PhrasesError> {
+    let numbers = raw.numbers.iter();
+    let numbers = numbers.map(|(word, value)| (of.id(&normalise(word)), *value)).collect();
+    let mut quantities = Vec::new();
+    for quantity in &raw.quantities {
+        let patterns = compile(&quantity.patterns, of)?;
+        quantities.push(QuantityPhrase { reading: quantity.read_as, patterns });
+    }
+    Ok(FigurePhrases { numbers, quantities })
 }

@@ -7,7 +7,9 @@ use super::dates::{DateFound, When};
 use super::line::{Item, ItemLine, Sort, WordLine};
 use super::pattern::matches_anywhere;
 use super::words::{Pause, Word};
-use super::{CropList, LIST_CHARACTERS, Understanding, UnknownName, intent, sort};
+use super::{
+    CropList, Figure, LIST_CHARACTERS, Temperature, Understanding, UnknownName, intent, sort,
+};
 use crate::catalogue::{AmbiguousWord, Meaning};
 use crate::planning::{CropId, MonthDay, Step, Way};
 
@@ -31,8 +33,8 @@ pub struct SownText {
     pub way: Option<Way>,
     /// The day.
     pub on: ToldDay,
-    /// A temperature that was named, in degrees Celsius.
-    pub room_c: Option<i64>,
+    /// A temperature of the soil or the room that was named.
+    pub warmth: Option<Temperature>,
     /// Words that may mean several crops, each with how many where that was said.
     pub ambiguous: Vec<(AmbiguousWord, Option<u32>)>,
     /// Names that are no crop's.
@@ -83,7 +85,8 @@ impl Understanding {
     /// What a text tells of sowings, on the day `today`. The text is what follows "sowed".
     #[must_use]
     pub fn sown_in(&self, text: &str, today: NaiveDate) -> SownText {
-        let words = self.words(text, LIST_CHARACTERS);
+        let (warmth, text) = self.phrases.temperature_told(text, LIST_CHARACTERS);
+        let words = self.words(&text, LIST_CHARACTERS);
         let mentions = self.names.mentions(&words, &self.phrases);
         let mut roles = vec![Role::Other; words.len()];
         for mention in &mentions {
@@ -93,12 +96,12 @@ impl Understanding {
         for date in &dates {
             mark(&mut roles, date.from, date.to, Role::Date);
         }
-        let room_c = self.numbers(&words, &mut roles);
+        self.numbers(&words, &mut roles);
         let mut told = SownText {
             crops: Vec::new(),
             way: self.way_told(&words, &mentions, &dates),
             on: told_day(&words, &dates, today),
-            room_c,
+            warmth,
             ambiguous: Vec::new(),
             unknown: Vec::new(),
             stray: None,
@@ -132,10 +135,18 @@ impl Understanding {
         }
     }
 
+    /// "8 of 12": how many came up, of how many, where a text gives both.
+    #[must_use]
+    pub fn sprouted_in(&self, text: &str) -> Option<(Figure, Figure)> {
+        self.phrases.quantities_in(text).sprouted
+    }
+
     /// The dates, "04-03" among them.
     fn told_dates(&self, words: &[Word], roles: &[Role]) -> Vec<DateFound> {
         let free = |at: usize| roles.get(at) == Some(&Role::Other);
         let mut dates = self.phrases.dates_in(words, free);
+        // "4/3" is left to be asked about.
+        dates.retain(|date| date.when != When::Unclear);
         for (at, word) in words.iter().enumerate() {
             let month_day = word.plain.len() == 5 && word.plain.contains('-');
             if month_day && free(at) {
@@ -167,38 +178,18 @@ impl Understanding {
         }
     }
 
-    /// Tells the numbers' roles, and gives the temperature among them.
-    fn numbers(&self, words: &[Word], roles: &mut [Role]) -> Option<i64> {
-        let phrases = &self.phrases.sowing;
-        let mut room_c = None;
+    /// Tells the numbers' roles.
+    fn numbers(&self, words: &[Word], roles: &mut [Role]) {
+        let not_counts = &self.phrases.sowing.not_counts;
         for (at, word) in words.iter().enumerate() {
             if roles.get(at) != Some(&Role::Other) {
                 continue;
             }
-            let unit_of = |word: &Word, units: &std::collections::HashSet<u32>| {
-                word.id.is_some_and(|id| units.contains(&id))
-            };
-            // "degrees" may stand between the number and its scale.
-            let behind = || words.iter().skip(at + 1).take(2);
-            let joined_to = |scale: &str| {
-                let number = word.plain.strip_suffix(scale)?;
-                number.parse::<i64>().ok()
-            };
-            let number = word.plain.parse::<i64>().ok();
-            let celsius = number.filter(|_| behind().any(|next| unit_of(next, &phrases.celsius)));
-            let fahrenheit =
-                number.filter(|_| behind().any(|next| unit_of(next, &phrases.fahrenheit)));
-            let celsius = celsius.or_else(|| joined_to("c"));
-            let fahrenheit = fahrenheit.or_else(|| joined_to("f"));
-            if let Some(degrees) = celsius.or(fahrenheit.map(to_celsius)) {
-                room_c = Some(degrees);
-                mark(roles, at, at + 1, Role::Measure);
-                continue;
-            }
+            let measures = |next: &Word| next.id.is_some_and(|id| not_counts.contains(&id));
             let in_words = word.id.and_then(|id| self.phrases.calendar.numbers.get(&id).copied());
-            // "A" is no count: "a row of peas".
-            let in_words = in_words.filter(|_| word.plain.chars().count() > 2);
-            let counts = words.get(at + 1).is_none_or(|next| !unit_of(next, &phrases.not_counts));
+            let article = |id| self.phrases.sowing.articles.contains(&id);
+            let in_words = in_words.filter(|_| !word.id.is_some_and(article));
+            let counts = words.get(at + 1).is_none_or(|next| !measures(next));
             let role = if !word.plain.is_empty() && word.plain.bytes().all(|b| b.is_ascii_digit()) {
                 Role::Count(word.plain.parse().unwrap_or(u32::MAX))
             } else if let Some(number) = in_words {
@@ -211,7 +202,6 @@ impl Understanding {
             let role = if counts || role == Role::Other { role } else { Role::Measure };
             mark(roles, at, at + 1, role);
         }
-        room_c
     }
 
     /// Where the pieces of the text end: at commas, at "and" and at the ends of lines.
@@ -318,12 +308,6 @@ fn told_day(words: &[Word], dates: &[DateFound], today: NaiveDate) -> ToldDay {
     day.map_or_else(|| ToldDay::Impossible(written()), ToldDay::On)
 }
 
-/// Degrees Fahrenheit as whole degrees Celsius.
-fn to_celsius(fahrenheit: i64) -> i64 {
-    let ninths = fahrenheit.saturating_sub(32).saturating_mul(5);
-    (ninths.saturating_add(4)).div_euclid(9)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -388,16 +372,42 @@ mod tests {
     }
 
     #[test]
-    fn the_way_and_the_warmth_are_told() {
+    fn the_way_is_told() {
         assert_eq!(told("20 peppers indoors on 3 April").way, Some(Way::Indoors));
         assert_eq!(told("peas outside").way, Some(Way::Outdoors));
         assert_eq!(told("beans in the ground").way, Some(Way::Outdoors));
         assert_eq!(told("beans").way, None);
-        assert_eq!(told("basil at 18 °C").room_c, Some(18));
-        assert_eq!(told("basil at 18C").room_c, Some(18));
-        assert_eq!(told("basil at 65 F").room_c, Some(18));
-        assert_eq!(told("basil at 70 degrees fahrenheit").room_c, Some(21));
-        assert_eq!(told("basil").room_c, None);
+    }
+
+    #[test]
+    fn the_temperature_of_soil_or_room_is_told() {
+        use crate::club::Units;
+        let celsius = |text: &str, units| {
+            let told = told(text);
+            assert_eq!((told.stray, told.unknown.len()), (None, 0), "{text}");
+            assert_eq!(told.crops.len(), 1, "{text}");
+            told.warmth.map(|warmth| warmth.celsius(units))
+        };
+        for (text, degrees) in [
+            ("basil at 18 °C", Some(18.0)),
+            ("basil at 18C", Some(18.0)),
+            ("12 basil today, soil is 14 °C", Some(14.0)),
+            ("12 basil today, the soil is 14.5°C", Some(14.5)),
+            ("12 basil on 3 April in a room of 68°F", Some(20.0)),
+            ("basil at 50 degrees fahrenheit", Some(10.0)),
+            ("basil, room is 18", Some(18.0)),
+            ("basil in the greenhouse at 18 degrees", Some(18.0)),
+            ("basil, soil is -2 °C", Some(-2.0)),
+            ("a bed of 12 basil", None),
+            ("12 basil in the greenhouse", None),
+            ("basil", None),
+        ] {
+            assert_eq!(celsius(text, Units::Metric), degrees, "{text}");
+        }
+        assert_eq!(celsius("basil, room is 68", Units::Customary), Some(20.0));
+        assert_eq!(told("12 basil today, soil is 14 °C").crops[0].1, Some(12));
+        assert_eq!(told("a bed of 12 basil").crops[0].1, Some(12));
+        assert_eq!(told("basil 6 at 18 °C").crops[0].1, Some(6));
     }
 
     #[test]

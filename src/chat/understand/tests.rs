@@ -1,13 +1,10 @@
-use std::fmt::Write as _;
-
 use chrono::NaiveDate;
 use proptest::prelude::*;
-use serde::Deserialize;
 
 use super::*;
 
 /// The tests share one understanding: building it takes a while in a debug build.
-fn english() -> &'static Understanding {
+pub(super) fn english() -> &'static Understanding {
     static ENGLISH: std::sync::OnceLock<Understanding> = std::sync::OnceLock::new();
     ENGLISH.get_or_init(|| {
         let catalogue = Catalogue::embedded().expect("the catalogue");
@@ -15,76 +12,37 @@ fn english() -> &'static Understanding {
     })
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Fixture {
-    today: String,
-    questions: Vec<Question>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Question {
-    ask: String,
-    is: Intent,
-    #[serde(default)]
-    crops: Vec<CropId>,
-    step: Option<Step>,
-    kind: Option<Kind>,
-    on: Option<String>,
-    #[serde(default)]
-    unsure: Vec<String>,
-    #[serde(default)]
-    unknown: Vec<Unknown>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Unknown {
-    written: String,
-    /// Left out where only the word is held to.
-    near: Option<Vec<CropId>>,
-}
-
-fn differences(question: &Question, today: NaiveDate) -> String {
-    let got = english().understand(&question.ask, today);
-    let mut told = String::new();
-    let mut compare = |what: &str, got: String, want: String| {
-        if got != want {
-            writeln!(told, "{:?}: {what} is {got}, not {want}", question.ask).expect("written");
-        }
+#[test]
+fn a_temperature_without_its_scale_is_in_the_readers_unless_that_cannot_be() {
+    use crate::club::Units::{Customary, Metric};
+    let celsius = |text: &str, units| {
+        let temperature = english().understand(text, NaiveDate::default()).quantities.temperature;
+        temperature.expect("a temperature").celsius(units)
     };
-    compare("intent", format!("{:?}", got.intent), format!("{:?}", question.is));
-    compare("crops", format!("{:?}", got.crops), format!("{:?}", question.crops));
-    compare("step", format!("{:?}", got.step), format!("{:?}", question.step));
-    compare("kind", format!("{:?}", got.kind), format!("{:?}", question.kind));
-    let day = question.on.as_deref().unwrap_or("none");
-    let got_day = if got.date_given { got.on.to_string() } else { "none".to_owned() };
-    compare("day", got_day, day.to_owned());
-    if question.on.is_none() {
-        compare("day without a date", got.on.to_string(), today.to_string());
+    for (text, units, want) in [
+        ("soil is 14 degrees", Metric, 14.0),
+        ("soil is 14 degrees", Customary, 14.0),
+        ("soil is 59 degrees", Customary, 15.0),
+        ("soil is 59 degrees", Metric, 15.0),
+        ("soil is 60 °C", Metric, 60.0),
+        ("soil is 32F", Metric, 0.0),
+        ("soil is 14 °C", Customary, 14.0),
+        ("soil is 12,5 °C", Metric, 12.5),
+        ("soil is -3º C", Metric, -3.0),
+    ] {
+        let got = celsius(text, units);
+        assert!((got - want).abs() < 1e-9, "{text} in {units:?}: {got}");
     }
-    let unsure: Vec<&str> = got.ambiguous.iter().map(|word| word.word.as_str()).collect();
-    compare("unsure", format!("{unsure:?}"), format!("{:?}", question.unsure));
-    let unknown: Vec<&str> = got.unknown_words.iter().map(|name| name.written.as_str()).collect();
-    let wanted: Vec<&str> = question.unknown.iter().map(|name| name.written.as_str()).collect();
-    compare("unknown", format!("{unknown:?}"), format!("{wanted:?}"));
-    for (got, wanted) in got.unknown_words.iter().zip(&question.unknown) {
-        if let Some(near) = &wanted.near {
-            compare("near", format!("{:?}", got.near), format!("{near:?}"));
-        }
-    }
-    told
 }
 
 #[test]
-fn english_questions_are_understood() {
-    let fixture: Fixture =
-        toml::from_str(include_str!("../../../tests/questions/en.toml")).expect("the questions");
-    let today: NaiveDate = fixture.today.parse().expect("a date");
-    assert!(fixture.questions.len() >= 150);
-    let told: String = fixture.questions.iter().map(|q| differences(q, today)).collect();
-    assert!(told.is_empty(), "\n{told}");
+fn ever_so_long_figures_are_only_large() {
+    let got = english().understand(
+        "how many basil seeds for 99999999999999999999999999 plants",
+        NaiveDate::default(),
+    );
+    assert_eq!(got.intent, Intent::HowMany);
+    assert_eq!(got.quantities.plants.expect("a figure").count(), None);
 }
 
 fn ids(crops: &[CropId]) -> Vec<&str> {

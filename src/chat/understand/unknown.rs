@@ -16,6 +16,11 @@ pub(crate) fn mark_unknown_names(line: &mut ItemLine, phrases: &Phrases) {
         places.extend(phrases.asked_after.iter().filter_map(|lead| lead.shortest(line, at)));
         places.extend(after_a_crop(line, at, phrases));
     }
+    for at in 0..line.items.len() {
+        if phrases.asked_before.iter().any(|verb| verb.shortest(line, at).is_some()) {
+            places.extend(before_a_verb(line, at, phrases));
+        }
+    }
     places.sort_unstable();
     places.dedup();
     let mut unknown: Vec<(usize, usize)> = Vec::new();
@@ -36,6 +41,16 @@ pub(crate) fn mark_unknown_names(line: &mut ItemLine, phrases: &Phrases) {
         unknown.extend(all_that_was_written(line, phrases));
     }
     merge(line, &unknown);
+}
+
+/// The place of the strange words that end before a verb at `end`: "kann ich Quinoa säen".
+fn before_a_verb(line: &ItemLine, end: usize, phrases: &Phrases) -> Option<usize> {
+    let strange = |at: usize| {
+        let word = line.plain_word(at)?;
+        (phrases.may_be_a_name(word) && word.pause == Pause::None).then_some(at)
+    };
+    let within = (end.saturating_sub(LONGEST)..end).rev();
+    within.map_while(strange).last()
 }
 
 /// The item after a crop and a comma or "and".
@@ -75,7 +90,7 @@ fn name_at(line: &ItemLine, start: usize, phrases: &Phrases) -> Option<(usize, u
     while to < from + LONGEST {
         let Some(word) = line.plain_word(to) else { break };
         let fits =
-            if phrases.may_continue_a_name(word) { to > from } else { phrases.is_strange(word) };
+            if phrases.may_continue_a_name(word) { to > from } else { phrases.may_be_a_name(word) };
         if !fits {
             break;
         }
@@ -102,7 +117,7 @@ fn all_that_was_written(line: &ItemLine, phrases: &Phrases) -> Option<(usize, us
     };
     let from = (0..line.items.len()).find(|at| !known(*at))?;
     let to = (from..line.items.len()).find(|at| known(*at)).unwrap_or(line.items.len());
-    let strange = |at: usize| line.plain_word(at).is_some_and(|word| phrases.is_strange(word));
+    let strange = |at: usize| line.plain_word(at).is_some_and(|word| phrases.may_be_a_name(word));
     let short = to - from <= 2 && line.items.len() <= LONGEST + 1;
     let alone = (to..line.items.len()).all(known) && (from..to).all(strange);
     (short && alone).then_some((from, to))

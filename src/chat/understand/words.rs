@@ -5,6 +5,9 @@ use unicode_normalization::char::is_combining_mark;
 
 use crate::catalogue::normalise;
 
+/// What is written for an apostrophe.
+pub(crate) const APOSTROPHES: [char; 6] = ['\'', '’', '‘', 'ʼ', '`', '´'];
+
 /// What stands between a word and the next one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) enum Pause {
@@ -23,6 +26,8 @@ pub(crate) struct Word {
     pub written: String,
     /// In the plain form of the word lists: lower case, no accents, no apostrophes.
     pub plain: String,
+    /// Whether an apostrophe joins it to the next word, as in "l'ail".
+    pub elided: bool,
     /// The pause after it.
     pub pause: Pause,
     /// Its number in the vocabulary of the phrases, where it has one.
@@ -39,7 +44,8 @@ impl Word {
 /// Splits the first `limit` characters of `text` into words.
 ///
 /// A hyphen separates words ("pole-beans") except between numbers, where it belongs to a date
-/// ("2026-05-01"); a slash between digits stays too, so that "5/1" is one word that nothing reads.
+/// ("2026-05-01"); a slash or a full stop between digits stays too, so that "5/1" and "1.5" are one
+/// word each.
 pub(crate) fn split(text: &str, limit: usize) -> Vec<Word> {
     let text: Vec<char> = text.chars().take(limit).nfc().collect();
     let mut words: Vec<Word> = Vec::new();
@@ -49,7 +55,12 @@ pub(crate) fn split(text: &str, limit: usize) -> Vec<Word> {
             chunk.push(letter);
             continue;
         }
-        let after_number = chunk.bytes().all(|b| b.is_ascii_digit());
+        let after_number = chunk.bytes().all(|b| b.is_ascii_digit() || b == b'.');
+        let next = text.get(at + 1).copied();
+        if letter == '.' && after_number && !chunk.is_empty() && next.is_some_and(is_digit) {
+            chunk.push(letter);
+            continue;
+        }
         push_chunk(&mut words, &chunk);
         chunk.clear();
         let following = text.iter().skip(at + 1);
@@ -70,6 +81,10 @@ pub(crate) fn split(text: &str, limit: usize) -> Vec<Word> {
     words
 }
 
+fn is_digit(letter: char) -> bool {
+    letter.is_ascii_digit()
+}
+
 fn belongs_to_a_word(letter: char) -> bool {
     letter.is_alphanumeric()
         || is_combining_mark(letter)
@@ -81,12 +96,12 @@ fn push_chunk(words: &mut Vec<Word>, chunk: &str) {
     if chunk.is_empty() {
         return;
     }
-    let numeric = chunk.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'-' | b'/'));
+    let numeric = chunk.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'-' | b'/' | b'.'));
     if numeric {
         words.push(word(chunk, chunk));
         return;
     }
-    for part in chunk.split(['-', '‐', '‑', '_', '/']) {
+    for part in chunk.split(['-', '‐', '‑', '_', '/', '.']) {
         let plain = normalise(part);
         // A letter may normalise to several words in some scripts; each is looked up alone.
         for plain in plain.split_whitespace() {
@@ -96,7 +111,24 @@ fn push_chunk(words: &mut Vec<Word>, chunk: &str) {
 }
 
 fn word(written: &str, plain: &str) -> Word {
-    Word { written: written.to_owned(), plain: plain.to_owned(), pause: Pause::None, id: None }
+    Word {
+        written: written.to_owned(),
+        plain: plain.to_owned(),
+        elided: false,
+        pause: Pause::None,
+        id: None,
+    }
+}
+
+impl Word {
+    /// This word as two, the first of them spelt so in its plain form.
+    pub fn cut(self, first: &str, second: &str, elided: bool) -> [Self; 2] {
+        let letters = if elided { first.chars().count() + 1 } else { first.chars().count() };
+        let at = self.written.char_indices().nth(letters).map_or(self.written.len(), |(at, _)| at);
+        let (before, after) = self.written.split_at(at);
+        let first = Self { elided, ..word(before.trim_end_matches(APOSTROPHES), first) };
+        [first, Self { pause: self.pause, ..word(after, second) }]
+    }
 }
 
 #[cfg(test)]
@@ -111,6 +143,7 @@ mod tests {
     fn hyphens_separate_words_but_not_numbers() {
         assert_eq!(plain("pole-beans on 2026-05-01"), ["pole", "beans", "on", "2026-05-01"]);
         assert_eq!(plain("15-Oct, 5/1"), ["15", "oct", "5/1"]);
+        assert_eq!(plain("am 1.5.2026, 1.5. und 3."), ["am", "1.5.2026", "1.5", "und", "3"]);
     }
 
     #[test]

@@ -3,7 +3,8 @@
 use chrono_tz::Tz;
 
 use super::{at, bench, group, morning, private};
-use crate::chat::{Change, Expected};
+use crate::chat::understand::Subject;
+use crate::chat::{Change, Expected, Intent};
 use crate::club::{Mark, ReminderTime, Sowing, Units};
 use crate::planning::{
     Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
@@ -34,6 +35,13 @@ async fn the_kept_forms_stay() {
             Some(Mark::Skipped(super::date("2026-04-10"))),
         ),
         Change::Expect(Some(Expected::WhichCrop { question: "peas?".to_owned() })),
+        Change::Asked(Subject {
+            intent: Intent::When,
+            crops: vec![CropId::new("pea")],
+            step: None,
+            kind: None,
+            on: None,
+        }),
     ];
     let sowing = Sowing {
         id: 0,
@@ -91,6 +99,10 @@ async fn the_kept_forms_stay() {
             r#"1 [{"sowing_off":1}]"#,
         ),
         ("SELECT expected FROM expectations", r#"{"which_crop":{"question":"peas?"}}"#),
+        (
+            "SELECT thread || ' ' || subject || ' ' || expires_at FROM subjects",
+            r#"0 {"intent":"when","crops":["pea"]} 2026-04-10T06:30:00.250+00:00"#,
+        ),
         ("SELECT expires_at FROM expectations", "2026-04-10T06:15:00.250+00:00"),
         ("SELECT payload FROM outgoing", r#"{"say":{"chat":7,"text":"Good morning"}}"#),
         (

@@ -7,6 +7,7 @@ mod mornings;
 mod opening;
 mod order;
 mod reminders;
+mod subjects;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use tempfile::TempDir;
