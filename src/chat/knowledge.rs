@@ -54,12 +54,21 @@ struct BuiltIn {
     sentences: &'static str,
 }
 
-const BUILT_IN: [BuiltIn; 1] = [BuiltIn {
-    language: "en",
-    crops: include_str!("../../locales/en/crops.toml"),
-    phrases: include_str!("../../locales/en/phrases.toml"),
-    sentences: include_str!("../../locales/en/sentences.toml"),
-}];
+/// English comes first: it is read where there are no words of a member's language.
+const BUILT_IN: [BuiltIn; 2] = [
+    BuiltIn {
+        language: "en",
+        crops: include_str!("../../locales/en/crops.toml"),
+        phrases: include_str!("../../locales/en/phrases.toml"),
+        sentences: include_str!("../../locales/en/sentences.toml"),
+    },
+    BuiltIn {
+        language: "de",
+        crops: include_str!("../../locales/de/crops.toml"),
+        phrases: include_str!("../../locales/de/phrases.toml"),
+        sentences: include_str!("../../locales/de/sentences.toml"),
+    },
+];
 
 impl Knowledge {
     /// Reads everything that is built into the program.

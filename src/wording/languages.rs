@@ -13,8 +13,6 @@ use crate::club::{LanguageTag, Units};
 /// The languages the bot speaks. English comes first: it stands in where another lacks something.
 const EMBEDDED: &[(&str, &str)] = &[
     ("en", include_str!("../../locales/en/messages.ftl")),
-    // Not offered to readers until the bot understands it too.
-    #[cfg(test)]
     ("de", include_str!("../../locales/de/messages.ftl")),
 ];
 

@@ -9,8 +9,8 @@
 
 mod agreed;
 mod csv;
-mod emoji;
 mod emergence;
+mod emoji;
 mod frost_free;
 mod german;
 mod listed;
