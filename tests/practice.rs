@@ -219,3 +219,54 @@ fn a_reader_who_went_away_is_no_failure() {
     let output = child.wait_with_output().expect("ended");
     assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
 }
+
+#[test]
+fn the_clubs_week_comes_when_its_hour_has_come() {
+    // 22 April 2026 is a Wednesday; practice begins at half past six.
+    let shown = practise(&[":oda", ":group", "/club digest Thursday 8:00", ":day +2", ":day +1"]);
+    assert!(shown[2].contains("gets the club's week on Thursday at 8:00"), "{}", shown[2]);
+    assert!(shown[3].contains("The club's week, April 23–29,"), "{}", shown[3]);
+    assert!(!shown[4].contains("The club's week"), "once: {}", shown[4]);
+}
+
+#[test]
+fn holidays_and_quiet_days_hold_in_practice() {
+    let shown = practise(&[
+        "/zone Etc/GMT+7",
+        "/holiday until 24 April",
+        ":day +1",
+        ":day +1",
+        "I garden at weekends",
+        "no messages on Sundays",
+    ]);
+    assert!(shown[0].contains("Etc/GMT+7"), "{}", shown[0]);
+    assert!(shown[1].contains("No messages before April 24."), "{}", shown[1]);
+    assert!(!shown[2].contains("Good morning"), "{}", shown[2]);
+    assert!(shown[3].contains("Good morning! Friday, April 24:"), "{}", shown[3]);
+    assert!(shown[4].contains("Noted: you garden at weekends."), "{}", shown[4]);
+    assert!(shown[5].contains("No messages on Sunday."), "{}", shown[5]);
+}
+
+#[test]
+fn a_clubs_list_can_be_practised_from_making_it_to_its_morning() {
+    let shown = practise(&[
+        "/lists",
+        "/list join salsa",
+        "/mycrops",
+        ":group",
+        "/list salsa + leek",
+        ":oda",
+        ":reply @fern /club helper add",
+        ":fern",
+        "/list salsa + leek",
+        ":morning",
+    ]);
+    assert!(shown[0].contains("Salsa bed: 3 crops"), "{}", shown[0]);
+    assert!(shown[1].contains("“Salsa bed” is in your plan now."), "{}", shown[1]);
+    // Fern chose tomatoes herself; dill comes from the list only.
+    assert!(shown[2].contains("(your own, and from “Salsa bed”)"), "{}", shown[2]);
+    assert!(shown[4].contains("Only administrators of this group"), "{}", shown[4]);
+    assert!(shown[6].contains("Fern may now change"), "{}", shown[6]);
+    assert!(shown[8].contains("On “Salsa bed” now: leek"), "{}", shown[8]);
+    assert!(shown[9].contains("Your club put leek on “Salsa bed”"), "{}", shown[9]);
+}

@@ -243,6 +243,7 @@ async fn a_morning_comes(store: &Store) {
         date: date("2026-04-10"),
         outgoing: Some(say(user, None, "good morning")),
         named,
+        told: Vec::new(),
         next,
         expires: seven + TimeDelta::hours(12),
     };

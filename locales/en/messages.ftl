@@ -242,17 +242,42 @@ how-spacing = • { $apart } apart, rows { $rows } apart
 ## Will it ripen
 
 ripens-yes = Yes, in time: the first { $crops } around { $ready }.
-ripens-tight = Tight: { $crops } may just make it.
+ripens-tight = Tight: { $crops } may just make it, with { $spare ->
+    [one] { $spare } day
+   *[other] { $spare } days
+} to spare at best.
 ripens-no = No: { $crops } will not make it this season.
 blooms-yes = Yes, in time: first bloom of { $crops } around { $ready }.
-blooms-tight = Tight: { $crops } may just bloom in time.
+blooms-tight = Tight: { $crops } may just bloom in time, with { $spare ->
+    [one] { $spare } day
+   *[other] { $spare } days
+} to spare at best.
 blooms-no = No: { $crops } will not bloom in time this season.
+ripens-when = The first { $crops }: around { $ready }.
+blooms-when = First bloom of { $crops }: around { $ready }.
 ripens-why = That is if you { $what } on { $on }. The season ends around { $end }: { $spare ->
     [one] { $spare } day to spare
    *[other] { $spare } days to spare
 } at the slow end.
-ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }. The season ends around { $end }.
-ripens-what-helps = What helps: a faster variety, bought plants, or cover in autumn.
+ripens-if = That is if you { $what } on { $on }.
+ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }.
+ripens-sown-indoors = Counted from your sowing indoors on { $on }.
+ripens-sown-outdoors = Counted from your sowing in the ground on { $on }.
+ripens-count-on = Count on the first around { $ready }.
+ripens-spare = The season ends around { $end }: { $spare ->
+    [one] { $spare } day to spare
+   *[other] { $spare } days to spare
+} at the slow end.
+ripens-end = The season ends around { $end }.
+ripens-end-at-risk = Your first frost is around { $end }; about one autumn in ten freezes by { $risk }.
+ripens-end-trusted = The autumn date you trust is { $end }.
+helps-head = What would help:
+helps-earlier = • an earlier start: { $what } by { $date }
+helps-next-year = • next time an earlier start: { $what } by { $date }
+helps-variety-from-setting-out = • a faster or smaller variety, of at most { $days } days from setting out
+helps-variety-from-sowing = • a faster or smaller variety, of at most { $days } days from sowing
+helps-cover = • cover in autumn: medium fleece keeps frost off down to about { $fleece }, a heavy frost blanket down to about { $blanket }
+helps-nothing = Only bought plants of full size, or a tunnel, may still bring some.
 ripens-no-frost = No frost ends your season, so { $crops } have all the time they need; heat and the wet months decide instead.
 ripens-next-year = { $crops }: harvest or bloom comes in the year after sowing, so no frost hurries it this year.
 
@@ -409,8 +434,11 @@ morning-more = { $count ->
     [one] One more job waits
    *[other] { $count } more jobs wait
 }: /now
+morning-coming = Coming this week:
+morning-coming-line = • { $date }: { $what }
 job-good-until = { $what }: good until { $until }.
 job-last-good-day = { $what }: today is the last good day.
+job-last-good-is = { $what }: the last good day is { $until }.
 job-late = { $what }: late, but worth it until { $last }.
 job-early = { $what }: early but workable with care, best from { $from }.
 job-for-autumn = { $what } for autumn
@@ -440,10 +468,12 @@ notice-done = Noted as done on { $date }.
 notice-came-up = Noted as up on { $date }.
 notice-not-up = Noted: nothing came up.
 notice-later = I will name it again on { $date }.
+notice-later-too-late = Today is the last day that is worth it, so nothing changed.
 notice-skip = I will not name it again this season.
 notice-undone = Taken back.
 notice-job-gone = That job is no longer in your plan, so nothing changed. /now shows what is.
 notice-old-button = This button is from an older message and I can no longer read it. Nothing changed. /help shows what I can do.
+notice-not-yours = This belongs to whoever asked for it, so nothing changed. Ask me yourself and you get your own.
 notice-private-only = Please do that in our private chat.
 
 ## Meeting people
@@ -457,7 +487,7 @@ start-has-frost = I reckon with { $frost }. /frost changes that for your garden.
 start-need-zone = Which time zone are you in? Send a city, like this: /zone Denver. Until then I use UTC.
 group-greeting = Hello! I help with the timing of sowing and planting. Ask me by command, for example /ask can I start cucumbers now?, or reply to one of my messages.
     For morning reminders, open a private chat with me: I may not write first.
-    An administrator can set the club's frost dates and time zone with /club.
+    An administrator can set the club's frost dates and time zone with /club, and keep lists of crops with /list.
 button-open-private = Get my reminders
 help-short = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
 help-private = I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
@@ -465,9 +495,11 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /grow tomato, basil – put crops on your list; I remind you of them
     /drop basil – take one off
     /mycrops – your list
+    /lists – your club's lists, to subscribe to
     /now – what you can do today
     /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
     /sowings – your sowings and what comes next
+    /variety tomato Early Lantern, 75 days – reckon with a packet's numbers
     /undo – take the last change back
     /trays tomato 12, basil 6 – which seedlings share a tray
     /frost 05-15 10-05 – your last and first frost
@@ -475,10 +507,13 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /hold 7 days – wait out a cold spell
     /zone Denver – your time zone
     /hour 7:00 – when your reminder comes
+    /holiday until 3 July – no messages before that day
+    /quiet Sunday – no messages on that day of the week
+    /weekends – put things off to the weekend
     /settings – all of it at a glance
 
     To stop reminders, take your crops off with /drop all.
-help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /club is for administrators. Reminders come in private.
+help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /lists the club's lists to subscribe to; /club is for administrators. Reminders come in private.
 
 ## Frost
 
@@ -516,6 +551,9 @@ button-undo = Undo
 button-frost = Frost dates
 button-zone = Time zone
 button-hour = Reminder time
+button-quiet = Quiet days
+button-holiday = Holiday
+button-holiday-over = Back from holiday
 button-language = Language
 button-metric = °C and cm
 button-customary = °F and inches
@@ -532,6 +570,8 @@ grow-which = “{ $word }” can mean { $crops }. Which one do you grow?
 drop-how-to = Which crops shall I take off? Send their names, like this: /drop basil
 drop-done = Off your list: { $crops }.
 drop-not-there = Not on your list: { $crops }.
+drop-left-out = Left out of your plan: { $crops }. Nothing changes on { $lists }; /grow brings a crop back.
+drop-unsubscribed = Not in your plan any more: { $lists }.
 drop-nothing = Your list is empty, so there is nothing to take off.
 mycrops-empty = Your list is empty. Send what you grow, like this: /grow tomato, basil
 mycrops-head = You grow { $count ->
@@ -542,6 +582,10 @@ mycrops-line = • { $crop }: { $what } from { $date }
 mycrops-line-now = • { $crop }: { $what } now, good until { $date }
 mycrops-line-late = • { $crop }: { $what } now, late, but worth it until { $date }
 mycrops-line-plain = • { $crop }
+# $line is one of the lines above; $lists are the club's lists that bring the crop.
+mycrops-by-list = { $line } (from { $lists })
+mycrops-own-and-list = { $line } (your own, and from { $lists })
+mycrops-left-out = Left out of your club's lists: { $crops }
 page-of = Page { $page } of { $pages }
 button-next-page = More ›
 button-previous-page = ‹ Back
@@ -617,7 +661,64 @@ undo-sowing-as = As it was before: { $what }.
 undo-job = Taken back: what you said of “{ $what }”.
 undo-crops-off = Off your list again: { $crops }.
 undo-crops-on = Back on your list: { $crops }.
+undo-subscribed = “{ $list }” is in your plan again.
+undo-skip-off = Back in your plan from your club's list: { $crops }.
+undo-skip-on = Left out again: { $crops }.
 notice-undo-stale = Something else changed since, so nothing was taken back. /undo takes back the last change.
+
+## Varieties
+
+# $name is a variety's name as the member wrote it.
+variety-name = { $crop } “{ $name }”
+by-packet = By your packet of { $variety }: { $packet }.
+short-variety = { $variety }: { $line }
+variety-how-to = Tell me what a packet says, the crop first, like this: /variety tomato Early Lantern: start indoors 6-8 weeks before last frost, 75 days
+variety-noted = Noted: { $variety }, { $packet }. I reckon with that from now on.
+variety-already = I have { $variety } so already; nothing changed.
+variety-follows = Plans and reminders for { $crops } follow it now; ask about the others by name.
+variety-now-follows = Plans and reminders follow { $variety } now.
+variety-removed = Forgotten: { $variety }.
+variety-crop-again = I reckon with the usual figures for { $crops } again.
+variety-unknown = I know no variety “{ $written }” of yours, so nothing changed. /variety lists them.
+variety-which-one = Which do you mean: { $varieties }? Send it once more with its name; nothing changed.
+variety-which = “{ $word }” can mean { $crops }. Send it once more with the full name; nothing changed.
+variety-which-crop = Which crop is that packet of? Send it once more with the crop's name first; nothing changed.
+variety-two-crops = I read two crops there, { $crops }. A packet is of one, and no variety may be called like a crop; nothing changed.
+variety-no-numbers = I found no number of a seed packet there, so nothing changed. Like this: /variety tomato Early Lantern: start indoors 6-8 weeks before last frost, 75 days
+variety-name-long = A variety's name has at most { $most } characters, so nothing changed. Send the crop and a short name, then the numbers.
+variety-name-common = “{ $written }” is too common a word to know a variety by, so nothing changed. Give it a name of its own, or none.
+variety-too-many = I keep at most { $most } varieties for you, so nothing changed. /variety lists them; remove one first.
+varieties-head = Your varieties:
+varieties-line = { $number }. { $variety }: { $packet }
+varieties-line-followed = { $number }. { $variety }: { $packet } (plans and reminders follow this one)
+button-follow = { $number } follow
+button-drop-variety = { $number } remove
+notice-variety-gone = That variety has changed since; /variety lists them as they are.
+undo-variety-off = Taken back and forgotten: { $variety }.
+undo-variety-as = As it was before: { $variety }.
+packet-indoors = start indoors { $weeks } before the last frost
+packet-set-out = set out { $when }
+packet-in-place = sow in the ground { $when }
+packet-before = { $weeks } before the last frost
+packet-after = { $weeks } after the last frost
+packet-around = from { $before } before to { $after } after the last frost
+packet-at-frost = around the last frost
+packet-after-danger = sow in the ground after the last frost
+packet-days = { $days } to harvest
+packet-days-from-setting-out = { $days } to harvest from setting out
+packet-days-from-sowing = { $days } to harvest from sowing
+packet-up = up in { $days }
+packet-depth = { $depth } deep
+packet-apart = { $apart } apart
+packet-rows = rows { $rows } apart
+packet-left-indoors = { $crops } are not raised indoors here, so I left the weeks indoors out.
+packet-left-outdoors = { $crops } are not sown in the ground here, so I left that date out.
+packet-bad-days = { $number } days to harvest can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-indoors = { $number } weeks indoors can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-offset = { $number } weeks from the last frost can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-up = { $number } days to come up can't be right, so nothing changed. Check the packet: I take { $low } to { $high }.
+packet-bad-depth = A depth of { $depth } can't be right, so nothing changed. Check the packet: I take up to { $most }.
+packet-bad-spacing = A spacing of { $apart } can't be right, so nothing changed. Check the packet: I take up to { $most }.
 
 ## How far north
 
@@ -729,6 +830,29 @@ hour-set = Reminders come at { $time } ({ $zone }).
 hour-how-to = Send a time of day, like this: /hour 7:00
 hour-show = Reminders come at { $time } ({ $zone }).
 hour-bad = “{ $written }” is not a time of day. Send it like this: /hour 7:00
+quiet-none = Messages may come on any day.
+quiet-show = No messages on { $days }. What would have come then is in the next message, and a last good day among them is told before.
+quiet-how-to = Press a day to change it, or write it, like this: /quiet Sunday
+quiet-bad = I found no day of the week in “{ $written }”, so nothing changed. Like this: /quiet Sunday, or /quiet off
+quiet-all = That would leave no day for messages, so nothing changed. To stop them for a while: /holiday until 3 July
+button-day = { $day }
+button-day-quiet = { $day }: quiet
+weekends-how-to = When do you garden? “Later” then puts a job off to the right day.
+weekends-on = Noted: you garden at weekends. “Later” puts a job off to the next one, but never past its last good day.
+weekends-off = Noted: you garden on any day. “Later” puts a job off to the next day on which a message may come.
+button-weekends-on = I garden at weekends
+button-weekends-off = I garden on any day
+holiday-how-to = Until when are you away? Send the day on which messages may come again, like this: /holiday until 3 July
+holiday-show = You are on holiday, with no messages before { $date }. Send another day to change that, or /holiday off to end it.
+holiday-set = Have a good time! No messages before { $date }. What you miss and is still worth doing then is in the first one.
+holiday-before = These end before that, so do them before you go:
+holiday-off = Welcome back! Messages come again from the next morning on.
+holiday-off-none = You are not on holiday; messages come as usual.
+holiday-bad = I could not read a day in “{ $written }”, so nothing changed. Like this: /holiday until 3 July
+holiday-impossible = The calendar has no day “{ $written }”, so nothing changed. Like this: /holiday until 3 July
+holiday-past = { $date } is not after today, so nothing changed. Like this: /holiday until 3 July
+holiday-too-long = { $date } is more than a year away, so nothing changed. Send an earlier day.
+holiday-several = That is more than one day, so nothing changed. A holiday begins at once; send only the day on which messages may come again, like this: /holiday until 3 July
 language-how-to = Which language?
 language-set = From now on I speak { $language } with you.
 language-unknown = I don't speak “{ $written }” yet. I speak { $languages }.
@@ -746,6 +870,9 @@ settings-zone = • Time zone: { $zone }
 settings-zone-club = • Time zone: { $zone } (your club's)
 settings-zone-none = • Time zone: not given, so UTC
 settings-hour = • Reminders at { $time }
+settings-quiet = • No messages on { $days }
+settings-weekends = • “Later” waits for the weekend
+settings-holiday = • On holiday, no messages before { $date }
 settings-units-metric = • Units: °C and cm
 settings-units-customary = • Units: °F and inches
 settings-language = • Language: { $language }
@@ -757,7 +884,7 @@ settings-unreachable = Reminders come in our private chat; open it once and send
 
 club-head = { $club }, settings for everybody who has none of their own
 club-only-in-group = /club works in your club's group, where I can see who its administrators are.
-club-not-administrator = Only administrators of this group can change the club's settings. /frost sets your own garden.
+club-not-administrator = Only administrators of this group and the helpers they name can change the club's settings. /frost sets your own garden.
 club-role-unknown = I could not check who the administrators are. Please try again in a minute.
 club-frost-set = Noted for the club: { $frost }. That is a season of { $days ->
     [one] { $days } day
@@ -769,7 +896,153 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
-club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
+settings-digest = • The club's week: { $day }, { $time }
+settings-digest-none = • The club's week: not sent
+
+## The club's week
+
+# $count is how many members grow the crop, $when one of the two below.
+digest-head = The club's week, { $days }, by the club's frost dates:
+digest-opens = Opens this week:
+digest-closes = About to close:
+digest-line = • { $what }: { $when } ({ $count ->
+    [one] one member grows them
+   *[other] { $count } members grow them
+})
+digest-from = from { $date }
+digest-until = good until { $date }
+digest-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+digest-foot = Your own dates may differ: ask me /now.
+digest-show = This group gets the club's week on { $day } at { $time }.
+digest-show-none = This group does not get the club's week.
+digest-how-to = Send a day and a time, like this: /club digest Monday 8:00. With “here” behind it, it comes in the topic where you write that. /club digest off stops it.
+digest-bad = I could not read a day of the week and a time in “{ $written }”, so nothing changed. Like this: /club digest Monday 8:00 here, or /club digest off
+digest-set = Noted: this group gets the club's week on { $day } at { $time }. A week in which nothing opens or closes has none.
+digest-set-here = Noted: the club's week comes in this topic on { $day } at { $time }. A week in which nothing opens or closes has none.
+digest-off = Noted: the club's week is not sent any more.
+digest-needs-frost = It needs the club's frost dates first: /club frost 05-15 10-05
+
+## Helpers of a club
+
+helpers-none = Nobody helps you yet.
+helpers-head = These helpers may change the club's settings and lists: { $names }.
+helper-how-to = To name somebody, reply to a message of theirs with /club helper add; to end it, with /club helper remove.
+helper-added = { $name } may now change the club's settings and its lists. /club helpers shows everybody who may.
+helper-already = { $name } is a helper already.
+helper-removed = { $name } is no helper of the club any more.
+helper-unknown = That person is no helper of the club, so nothing changed.
+helper-is-bot = A bot, or somebody who writes anonymously, can be no helper. Reply to a person's message with /club helper add.
+helpers-too-many = A club has at most { $most } helpers, so nothing changed. /club helpers shows them.
+helpers-not-administrator = Only administrators of this group can name its helpers.
+button-helper-remove = Remove { $name }
+
+## Which club is meant
+
+which-club = In private the frost dates, time zone, language and lists of { $club } hold for you. Which club's shall it be?
+which-club-gone = You don't belong to that club any more, so nothing changed. /club shows your clubs.
+club-chosen = In private { $club } holds from now on: its frost dates, time zone, language and lists, where you set none of your own.
+start-several = You also belong to { $others }. In private { $club } holds from now on; /club changes that.
+button-club = { $club }
+button-which-club = Another club
+
+## The club's lists
+
+lists-head = Lists of { $club }. Subscribe to one, and its crops are in your plan:
+lists-line = • { $list }: { $count ->
+    [0] no crops yet
+    [one] one crop
+   *[other] { $count } crops
+}
+lists-line-mine = • { $list }: { $count ->
+    [0] no crops yet
+    [one] one crop
+   *[other] { $count } crops
+}, in your plan
+lists-none = { $club } keeps no lists yet. In the group, an administrator or a helper starts one like this: /list new Salsa bed: tomato, pepper, onion
+lists-no-club = Lists belong to a club. Press the button under my greeting in your club's group, then try again.
+lists-how-to-short = /list help shows how to change them.
+lists-how-to = For administrators and their helpers, in the group:
+    /list new Salsa bed: tomato, pepper – start a list
+    /list salsa + basil, dill – put crops on it
+    /list salsa - pepper – take one off
+    /list rename salsa to Hot bed – another name
+    /list note salsa: for the bed by the gate – a line of text
+    /list share salsa – a code with which another club copies it
+    /list take ABCD-EFGH – copy another club's list
+    /list archive salsa – put it away
+
+    For everybody:
+    /list salsa – look at it
+    /list join salsa, /list leave salsa – subscribe or not
+lists-only-in-group = The club's lists are changed in its group, where I can see who may.
+lists-not-coordinator = Only administrators of this group and the helpers they name can change its lists. /grow and /drop are for your own crops.
+lists-too-many = A club keeps at most { $most } lists, so nothing changed. /list archive puts one away.
+list-crops = Crops: { $crops }
+list-without-crops = No crops are on it yet.
+list-subscribers = { $count ->
+    [0] Nobody subscribes yet.
+    [one] One member subscribes.
+   *[other] { $count } members subscribe.
+}
+list-left-out = You leave out: { $crops }. /grow brings a crop back.
+list-gone = That list is not among the club's lists, so nothing changed. /lists shows them.
+list-unknown = I know no list “{ $written }” here. There are { $lists }.
+list-which = Which list? Begin with its name, like this: /list salsa + basil
+list-which-crop = “{ $word }” can mean { $crops }. Send it once more with the full name.
+list-new-how-to = What shall the list be called? Like this: /list new Salsa bed: tomato, pepper, onion
+list-name-too-long = A list's name has at most { $most } characters, so nothing changed.
+list-name-is-verb = A list's name cannot begin with “{ $word }”, since that tells me what to do. Choose another name; nothing changed.
+list-name-taken = There is a list “{ $list }” already, so nothing changed. Choose another name, or rename that one first.
+list-made = New list “{ $list }”: { $crops }.
+list-made-empty = New list “{ $list }”, without crops yet.
+list-copied = Copied as a list of this club, “{ $list }”: { $crops }.
+list-made-next = Members subscribe with the button of the list, here or in private with /lists.
+list-too-many-crops = A list has at most { $most } crops, so nothing changed.
+list-added = On “{ $list }” now: { $crops }.
+list-already = Already on “{ $list }”: { $crops }.
+list-add-how-to = Which crops? Like this: /list { $list } + basil, dill
+list-taken-off = Off “{ $list }”: { $crops }.
+list-not-on-it = Not on “{ $list }”: { $crops }.
+list-take-off-how-to = Which crops? Like this: /list { $list } - basil
+list-who-hears = { $count ->
+    [one] The one member who subscribes hears of it in the next morning's message.
+   *[other] The { $count } members who subscribe hear of it in their next morning's message.
+}
+list-rename-how-to = What shall it be called? Like this: /list rename { $list } to Hot bed
+list-renamed = “{ $list }” is called “{ $name }” from now on.
+list-note-how-to = Which line of text? Like this: /list note { $list }: for the bed by the gate
+list-note-too-long = A list's line of text has at most { $most } characters, so nothing changed.
+list-noted = “{ $list }” has its line of text. /list { $list } shows it.
+list-note-gone = “{ $list }” has no line of text any more.
+list-archived = “{ $list }” is put away: in nobody's plan any more, and no code leads to it.
+list-reopened = “{ $list }” is there again, for those who subscribed too. Share it anew if another club needs its code.
+list-not-archived = That list is not put away, so nothing changed. /lists shows the club's lists.
+list-shared = Another club's coordinator copies “{ $list }” with this:
+    /list take { $code }
+    It works until the list is put away; later changes stay with each club.
+list-copy-how-to = Send the code that the other club gave you, like this: /list take ABCD-EFGH
+list-code-unknown = No list is shared as “{ $written }”. Ask the other club for the code once more.
+list-subscribed = “{ $list }” is in your plan now.
+list-subscribed-already = “{ $list }” is in your plan already.
+list-unsubscribed = “{ $list }” is not in your plan any more. What you chose yourself stays.
+list-not-subscribed = “{ $list }” was not in your plan.
+list-open-private = For reminders open our private chat and press Start.
+list-other-club-holds = In private { $club } holds for you at present; /club changes that there.
+list-anonymous = You write anonymously here, so I cannot tell whose plan it is for. /lists works in our private chat.
+list-news-came = Your club put { $crops } on “{ $list }”, so they are in your plan.
+list-news-went = Your club took { $crops } off “{ $list }”.
+list-news-both = Your club changed “{ $list }”. New: { $came }. Gone: { $went }.
+list-news-archived = Your club put the list “{ $list }” away. Gone with it: { $crops }.
+list-news-next = /mycrops shows your plan; /grow keeps a crop in it, and /drop leaves one out.
+button-list = { $list }
+button-all-lists = ‹ All lists
+button-lists = The club's lists
+button-subscribe = Subscribe
+button-unsubscribe = Unsubscribe
 
 ## Trouble
 
@@ -783,8 +1056,10 @@ menu-now = What can I do today?
 menu-grow = Put crops on my list
 menu-drop = Take a crop off my list
 menu-mycrops = My list
+menu-lists = The club's lists of crops
 menu-sown = I have sown something
 menu-sowings = My sowings
+menu-variety = My varieties and their packets
 menu-undo = Take the last change back
 menu-trays = Which seedlings share a tray
 menu-frost = My frost dates
@@ -792,6 +1067,9 @@ menu-zone = My time zone
 menu-hold = Wait out a cold spell
 menu-place = Where my seedlings grow
 menu-hour = When my reminder comes
+menu-holiday = No messages for a while
+menu-quiet = Days without messages
+menu-weekends = When I garden
 menu-settings = My settings
 menu-help = What the bot can do
 menu-club = The club's settings

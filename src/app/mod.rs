@@ -1,6 +1,7 @@
 //! The one path that both faces share: what comes in is decided and kept, what waits is sent.
 
 mod clock;
+mod digests;
 mod limits;
 mod mornings;
 mod outbox;
@@ -9,6 +10,7 @@ mod sender;
 mod take_in;
 
 pub use clock::Clock;
+pub use digests::digest;
 pub use limits::{Limits, SendLimits};
 pub use mornings::morning;
 pub use platform::{Delivery, Platform};

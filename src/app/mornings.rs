@@ -3,13 +3,18 @@
 use chrono::{DateTime, Days, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
-use crate::club::{ReminderTime, Settings};
-use crate::messages::{Outgoing, Say};
+use crate::club::{ListNews, ReminderTime, Settings, as_grown};
+use crate::messages::{LONGEST_TEXT, Outgoing, Say};
 use crate::planning::JobKey;
-use crate::reminders::{Known, MOST_JOBS, due_jobs, reminder_buttons, reminder_text};
-use crate::store::{MemberDue, Morning, StoreError};
+use crate::reminders::{
+    DueJob, Known, MOST_AT_ONCE, MOST_JOBS, MOST_LISTS_TOLD, Named, cannot_wait, due_jobs,
+    jobs_of_the_week, reminder_buttons, reminder_text,
+};
+use crate::store::{DigestMade, MemberDue, Morning, StoreError};
+use crate::wording::shorten_to_limit;
 
 use super::App;
+use super::digests::digest;
 
 /// How many mornings are made and kept in one transaction. Whoever asks something meanwhile waits
 /// for up to three of these: for one to be taken in, and for two until the sender has its turn.
@@ -20,7 +25,8 @@ const LONGEST_PAUSE: TimeDelta = TimeDelta::seconds(15);
 
 impl App {
     /// Queues the morning's message of every member whose reminder time has passed and says how
-    /// many members that were. A member with nothing due gets none.
+    /// many members that were. A member with nothing due and no news gets none. The clubs' digests
+    /// likewise.
     ///
     /// # Errors
     /// When the store fails; what was kept before stays kept, and the rest is due again.
@@ -34,12 +40,18 @@ impl App {
             let mornings: Vec<Morning> =
                 due.iter().map(|due| morning(&self.knowledge, due, now)).collect();
             work.keep_mornings(&mornings, now).await?;
+            let clubs = work.clubs_due(now, TOGETHER).await?;
+            let digests: Vec<DigestMade> =
+                clubs.iter().map(|due| digest(&self.knowledge, due, now)).collect();
+            work.keep_digests(&digests, now).await?;
             work.commit().await?;
             members += due.len();
-            if mornings.iter().any(|morning| morning.outgoing.is_some()) {
+            let said = mornings.iter().any(|morning| morning.outgoing.is_some())
+                || digests.iter().any(|digest| digest.outgoing.is_some());
+            if said {
                 self.queued.notify_one();
             }
-            if due.len() < TOGETHER {
+            if due.len() < TOGETHER && clubs.len() < TOGETHER {
                 return Ok(members);
             }
         }
@@ -69,6 +81,7 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
         date,
         outgoing: None,
         named: Vec::new(),
+        told: Vec::new(),
         next: time.next_after(now, zone),
         expires: midnight.on(date + Days::new(1), zone),
     };
@@ -76,23 +89,56 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     if time.on(date, zone) > now {
         return morning;
     }
-    let Some(garden) = settings.garden.is else { return morning };
-    let known = Known { marks: &due.marks, sowings: &due.sowings };
-    let crops = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-    let mut jobs = due_jobs(crops, known, garden, date);
-    let more = jobs.len().saturating_sub(MOST_JOBS);
-    jobs.truncate(MOST_JOBS);
-    if jobs.is_empty() {
+    // On a quiet day and in a holiday nothing comes; the next morning's has what is missed, and
+    // what changed in lists meanwhile.
+    let habits = due.member.habits;
+    if !habits.allow(date) {
         return morning;
     }
+    let known = Known { marks: &due.marks, sowings: &due.sowings };
+    let own = as_grown(&knowledge.catalogue, &due.varieties);
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let crops = || due.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
+    let garden = settings.garden.is;
+    let mut jobs = match garden {
+        Some(garden) => due_jobs(crops(), known, garden, date, habits.quiet),
+        None => Vec::new(),
+    };
+    // What cannot wait is never left for another morning, as far as one message carries it.
+    let must = cannot_wait(&jobs, known, date, habits.quiet).min(MOST_AT_ONCE);
+    let named = MOST_JOBS.max(must);
+    let more = jobs.len().saturating_sub(named);
+    jobs.truncate(named);
+    // A list that changed is told on the next morning, whether or not a job is due.
+    if jobs.is_empty() && due.news.is_empty() {
+        return morning;
+    }
+    let mut coming = match garden {
+        Some(garden) => jobs_of_the_week(crops(), known, garden, date),
+        None => Vec::new(),
+    };
+    coming.retain(|due| jobs.iter().all(|named| named.job.key != due.job.key));
     let speech = knowledge.speech_for(&settings);
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
+    let text = |news: &[ListNews], coming: &[DueJob]| {
+        reminder_text(&Named { due: &jobs, more, news, coming }, catalogue, &speech, date)
+    };
+    // What would not fit is told on another morning; what is coming is cut off first.
+    let news = (1..=due.news.len().min(MOST_LISTS_TOLD))
+        .rev()
+        .filter_map(|lists| due.news.get(..lists))
+        .find(|news| text(news, &[]).encode_utf16().count() <= LONGEST_TEXT)
+        .unwrap_or_default();
     morning.outgoing = Some(Outgoing::Say(Say {
         chat: due.member.user,
-        text: reminder_text(&jobs, more, &knowledge.catalogue, &speech, date),
-        buttons: reminder_buttons(&keys, &due.marks, &speech),
+        text: shorten_to_limit(&text(news, &coming), LONGEST_TEXT).into_owned(),
+        buttons: reminder_buttons(&keys, &due.marks, &speech, date),
         ..Say::default()
     }));
     morning.named = keys;
+    morning.told = news.iter().map(|news| news.list).collect();
     morning
 }
+
+#[cfg(test)]
+mod tests;

@@ -141,6 +141,12 @@ impl App {
             work.apply(&facts, incoming, &open, now).await?;
             facts = work.facts(incoming, token, now).await?;
         }
+        if let Some(club) = facts.club.as_ref().filter(|_| needs.lists) {
+            facts.lists = work.lists(club.id).await?;
+        }
+        if let Some(code) = &needs.list_code {
+            facts.offered_list = work.list_of_code(code).await?;
+        }
         let outcome = self.decide(incoming, &facts)?;
         for change in &outcome.changes {
             work.apply(&facts, incoming, change, now).await?;

@@ -1,6 +1,7 @@
 //! From the text of `crops.toml` to a checked catalogue.
 
 use std::fmt::Write as _;
+use std::sync::Arc;
 
 use indexmap::IndexMap;
 use serde::Deserialize;
@@ -36,10 +37,10 @@ pub(super) fn load(text: &str) -> Result<Catalogue, CatalogueError> {
             let line = line_of_field(text, start, fault.field);
             let _ = writeln!(wrong, "crop '{id}', line {line}: {}: {}", fault.field, fault.what);
         }
-        crops.insert(id, crop);
+        crops.insert(id, Arc::new(crop));
     }
     if wrong.is_empty() {
-        Ok(Catalogue { crops, sources: file.sources })
+        Ok(Catalogue { crops, sources: Arc::new(file.sources) })
     } else {
         Err(CatalogueError(wrong.trim_end().to_owned()))
     }

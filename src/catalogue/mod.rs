@@ -10,6 +10,8 @@ mod names;
 mod sources;
 mod word_index;
 
+use std::sync::Arc;
+
 use indexmap::IndexMap;
 
 pub use names::{AmbiguousWord, Meaning, Names, normalise};
@@ -20,8 +22,8 @@ use crate::planning::Crop;
 /// The crops that the program knows, in the order of `crops.toml`: vegetables, herbs, flowers.
 #[derive(Debug, Clone)]
 pub struct Catalogue {
-    crops: IndexMap<String, Crop>,
-    sources: IndexMap<String, Source>,
+    crops: IndexMap<String, Arc<Crop>>,
+    sources: Arc<IndexMap<String, Source>>,
 }
 
 /// What is wrong with the catalogue or its names: one line for each fault, naming the entry and
@@ -61,12 +63,25 @@ impl Catalogue {
     /// The crop with this id.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Crop> {
-        self.crops.get(id)
+        self.crops.get(id).map(Arc::as_ref)
+    }
+
+    /// The same catalogue with some crops as somebody grows them, each in its place; one that it
+    /// does not list is left out. Cheap: the crops themselves are shared.
+    #[must_use]
+    pub fn with(&self, grown: impl IntoIterator<Item = Crop>) -> Self {
+        let mut all = self.clone();
+        for crop in grown {
+            if let Some(place) = all.crops.get_mut(crop.id.as_str()) {
+                *place = Arc::new(crop);
+            }
+        }
+        all
     }
 
     /// All crops, in the order of the file.
     pub fn iter(&self) -> impl Iterator<Item = &Crop> {
-        self.crops.values()
+        self.crops.values().map(Arc::as_ref)
     }
 
     /// How many crops there are.

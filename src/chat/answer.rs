@@ -3,17 +3,21 @@
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
+use crate::club::Variety;
 use crate::planning::{
-    Assessment, Crop, CropId, Garden, HarvestKind, Kind, MonthDay, Reason, Ripening, Ripens, Step,
-    Verdict, assess, best_ways, ripening_of,
+    Assessment, Crop, CropId, Garden, Kind, MonthDay, Reason, Ripening, Step, Verdict, assess,
+    best_ways, ripening_of,
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
 use super::figures::Figures;
 use super::lookup_text::{how_text, when_text};
 use super::now_text::now_text;
+use super::own::{Own, Subject};
 use super::place_text::cover_line;
+use super::ripening_text::Ripe;
 use super::understand::{DateTrouble, Intent, Understood};
+use super::variety_text::{by_packet, variety_name};
 use super::verdict_text::Telling;
 
 /// From this many crops on, each gets a line instead of a paragraph.
@@ -29,8 +33,10 @@ pub struct Asked<'a> {
     pub own_crops: Option<&'a [CropId]>,
     /// Today at the asker's place.
     pub today: NaiveDate,
-    /// The crops.
+    /// The crops, as the asker grows them.
     pub catalogue: &'a Catalogue,
+    /// The asker's own varieties and sowings, where they have any.
+    pub own: Option<Own<'a>>,
     /// How the asker is spoken to.
     pub speech: &'a Speech,
 }
@@ -40,12 +46,24 @@ pub struct Asked<'a> {
 pub struct Answer {
     /// Every step that was weighed: crops in the order asked, the recommended step first.
     pub assessments: Vec<Assessment>,
-    /// For "will it ripen": what was reckoned, in the order of the crops.
-    pub ripening: Vec<Ripening>,
+    /// The variety whose packet each of those was weighed by, in the same order; none at the end
+    /// where no packet counts.
+    pub varieties: Vec<Option<Variety>>,
+    /// For "will it ripen": what was reckoned, in the order of the crops, each with the number of
+    /// the assessment that it reckons on, or none where that is a sowing that was made.
+    pub ripening: Vec<(Option<usize>, Ripening)>,
     /// What was reckoned of seed and soil, with the crop it is about.
     pub figures: Vec<(CropId, Figures)>,
     /// What the bot says.
     pub text: String,
+}
+
+impl Answer {
+    /// Keeps what was weighed of a crop, beside the variety it was weighed by.
+    pub(super) fn keep(&mut self, weighed: Vec<Assessment>, subject: &Subject<'_>) {
+        self.varieties.extend(weighed.iter().map(|_| subject.variety.cloned()));
+        self.assessments.extend(weighed);
+    }
 }
 
 impl Asked<'_> {
@@ -76,6 +94,24 @@ impl Asked<'_> {
         answer
     }
 
+    /// A text with the line that says whose packet its numbers come from behind the verdict.
+    fn reasoned(&self, subject: &Subject<'_>, text: String) -> String {
+        let Some(variety) = subject.variety else { return text };
+        let packet = by_packet(variety, self.speech);
+        match text.split_once('\n') {
+            Some((verdict, rest)) => format!("{verdict}\n{packet}\n{rest}"),
+            None => format!("{text}\n{packet}"),
+        }
+    }
+
+    /// A text under the line that says whose packet its numbers come from, where one's do.
+    fn headed(&self, subject: &Subject<'_>, text: String) -> String {
+        match subject.variety {
+            Some(variety) => format!("{}\n{text}", by_packet(variety, self.speech)),
+            None => text,
+        }
+    }
+
     /// What is wrong with the day that was named, where the answer depends on it.
     fn date_trouble(&self) -> Option<String> {
         let on_a_day = matches!(
@@ -99,12 +135,8 @@ impl Asked<'_> {
     fn without_crop(&self) -> Option<String> {
         let of_a_crop =
             matches!(self.understood.intent, Intent::When | Intent::How | Intent::WillItRipen);
-        let names_none = self.crops().is_empty() && self.understood.unknown_words.is_empty();
+        let names_none = self.subjects().is_empty() && self.understood.unknown_words.is_empty();
         (of_a_crop && names_none).then(|| self.speech.plain("question-without-crop"))
-    }
-
-    pub(super) fn crops(&self) -> Vec<&Crop> {
-        self.understood.weighed_crops().filter_map(|id| self.catalogue.get(id.as_str())).collect()
     }
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.
@@ -121,10 +153,11 @@ impl Asked<'_> {
     }
 
     fn can_start(&self) -> Answer {
-        let crops = self.crops();
+        let subjects = self.subjects();
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in &crops {
+        for subject in &subjects {
+            let crop = subject.crop.as_ref();
             let weighed = self.weigh(crop);
             let tell = |assessment| Telling {
                 speech: self.speech,
@@ -133,8 +166,8 @@ impl Asked<'_> {
                 assessment,
                 today: self.understood.on == self.today,
             };
-            let told = if crops.len() > MOST_WHOLE_ANSWERS {
-                weighed.first().map(|first| tell(first).short())
+            let told = if subjects.len() > MOST_WHOLE_ANSWERS {
+                weighed.first().map(|first| self.short(subject, &tell(first)))
             } else {
                 let mut told: Vec<String> = Vec::new();
                 for (index, assessment) in weighed.iter().enumerate() {
@@ -144,23 +177,36 @@ impl Asked<'_> {
                         self.or_else(&tell(assessment))
                     });
                 }
-                Some(told.join("\n"))
+                Some(self.reasoned(subject, told.join("\n")))
             };
             parts.extend(told);
-            answer.assessments.extend(weighed);
+            answer.keep(weighed, subject);
         }
-        let all_frost_free = crops.len() > 1
+        let all_frost_free = subjects.len() > 1
             && answer.assessments.iter().all(|a| a.verdict == Err(Reason::NoFrostHere));
         answer.text = if all_frost_free {
-            let names = self.speech.crop_list(crops.iter().map(|crop| &crop.id));
+            let names = self.speech.crop_list(subjects.iter().map(|subject| &subject.crop.id));
             let head = self.speech.voice.say("reason-no-frost-here", &args().text("crops", &names));
             format!("{head}\n{}", self.speech.plain("why-no-frost"))
-        } else if crops.len() > MOST_WHOLE_ANSWERS {
+        } else if subjects.len() > MOST_WHOLE_ANSWERS {
             parts.join("\n")
         } else {
             parts.join("\n\n")
         };
         answer
+    }
+
+    /// One line for each of many crops, with the variety's name where one is meant.
+    fn short(&self, subject: &Subject<'_>, telling: &Telling<'_>) -> String {
+        match subject.variety.filter(|variety| variety.name.is_some()) {
+            Some(variety) => {
+                let args = args()
+                    .text("variety", sentence(&variety_name(variety, self.speech)))
+                    .text("line", telling.short());
+                self.speech.voice.say("short-variety", &args)
+            }
+            None => telling.short(),
+        }
     }
 
     /// The other real choice, in a line.
@@ -171,25 +217,31 @@ impl Asked<'_> {
     fn when(&self) -> Answer {
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in self.crops() {
+        for subject in self.subjects() {
+            let crop = subject.crop.as_ref();
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
                 let text = when_text(crop, first, self.understood.step, self.speech);
                 let cover = cover_line(crop, self.garden, first, self.speech);
-                parts.push([text].into_iter().chain(cover).collect::<Vec<_>>().join("\n"));
+                let text = [text].into_iter().chain(cover).collect::<Vec<_>>().join("\n");
+                parts.push(self.headed(&subject, text));
             }
-            answer.assessments.extend(weighed);
+            answer.keep(weighed, &subject);
         }
         answer.text = parts.join("\n\n");
         answer
     }
 
     fn how(&self) -> Answer {
-        let crops = self.crops();
-        let assessments = crops.iter().flat_map(|crop| self.weigh(crop)).collect();
-        let texts: Vec<String> =
-            crops.iter().map(|crop| how_text(crop, self.garden.place, self.speech)).collect();
-        Answer { assessments, text: texts.join("\n\n"), ..Answer::default() }
+        let mut answer = Answer::default();
+        let mut parts = Vec::new();
+        for subject in self.subjects() {
+            let crop = subject.crop.as_ref();
+            parts.push(self.headed(&subject, how_text(crop, self.garden.place, self.speech)));
+            answer.keep(self.weigh(crop), &subject);
+        }
+        answer.text = parts.join("\n\n");
+        answer
     }
 
     /// What can be started, the most urgent first: late before on time before early, and within
@@ -232,53 +284,33 @@ impl Asked<'_> {
     fn will_it_ripen(&self) -> Answer {
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in self.crops() {
+        for subject in self.subjects() {
+            let crop = subject.crop.as_ref();
+            let tell = |reckoned: &Ripening| {
+                let (garden, speech, today) = (self.garden, self.speech, self.today);
+                let when = self.understood.asks_when;
+                self.reasoned(&subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
+            };
+            let of_sowings = self.of_sowings(crop);
+            if !of_sowings.is_empty() {
+                parts.extend(of_sowings.iter().map(tell));
+                answer.ripening.extend(of_sowings.into_iter().map(|ripe| (None, ripe)));
+                continue;
+            }
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
                 match ripening_of(crop, first) {
                     Some(ripe) => {
-                        parts.push(self.ripening_text(crop, &ripe));
-                        answer.ripening.push(ripe);
+                        parts.push(tell(&ripe));
+                        answer.ripening.push((Some(answer.assessments.len()), ripe));
                     }
-                    None => parts.push(self.no_ripening_text(crop, first)),
+                    None => parts.push(self.reasoned(&subject, self.no_ripening_text(crop, first))),
                 }
             }
-            answer.assessments.extend(weighed);
+            answer.keep(weighed, &subject);
         }
         answer.text = parts.join("\n\n");
         answer
-    }
-
-    fn ripening_text(&self, crop: &Crop, ripe: &Ripening) -> String {
-        let voice = &self.speech.voice;
-        let on = self.understood.on;
-        let args = self
-            .speech
-            .about(&crop.id)
-            .text("what", self.speech.step_phrase(ripe.start.step, crop))
-            .text("on", voice.date(on))
-            .text("ready", voice.range(ripe.first_early, ripe.first_late))
-            .text("end", voice.date(ripe.end))
-            .number("spare", ripe.days_to_spare);
-        let bloom = crop.harvest.kind == HarvestKind::Bloom;
-        let head = match (ripe.ripens, bloom) {
-            (Ripens::Yes, false) => voice.say("ripens-yes", &args),
-            (Ripens::Yes, true) => voice.say("blooms-yes", &args),
-            (Ripens::Tight, false) => voice.say("ripens-tight", &args),
-            (Ripens::Tight, true) => voice.say("blooms-tight", &args),
-            (Ripens::No, false) => voice.say("ripens-no", &args),
-            (Ripens::No, true) => voice.say("blooms-no", &args),
-        };
-        let why = match ripe.ripens {
-            Ripens::Yes => voice.say("ripens-why", &args),
-            Ripens::Tight | Ripens::No => voice.say("ripens-why-short", &args),
-        };
-        match ripe.ripens {
-            Ripens::Yes => format!("{head}\n{why}"),
-            Ripens::Tight | Ripens::No => {
-                format!("{head}\n{why}\n{}", voice.say("ripens-what-helps", &args))
-            }
-        }
     }
 
     fn no_ripening_text(&self, crop: &Crop, weighed: &Assessment) -> String {

@@ -9,7 +9,7 @@ use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::Change;
-use super::sowing_talk::undo_button;
+use super::sowing_talk::undo_buttons;
 use super::sowing_text::{follow_up, sowing_words};
 use super::understand::{CameUp, ToldDay};
 
@@ -99,7 +99,7 @@ fn tell_came_up(desk: &mut Desk<'_>, sowing: &Sowing, came: CameUp, on: NaiveDat
             let up = Sowing { came_up_on: Some(on), ..sowing.clone() };
             let next = desk.crop(&sowing.crop).and_then(|crop| follow_up(desk, crop, &up));
             let text = [Some(head), next].into_iter().flatten().collect::<Vec<_>>().join("\n");
-            let buttons = vec![vec![undo_button(desk)]];
+            let buttons = undo_buttons(desk);
             desk.reply_with(text, buttons);
         }
         CameUp::No => offer_to_sow_again(desk, sowing),
@@ -115,7 +115,7 @@ pub(super) fn offer_to_sow_again(desk: &mut Desk<'_>, sowing: &Sowing) {
     if possible {
         buttons.push(vec![desk.button("button-sown-again", Press::SowAgain(sowing.id))]);
     }
-    buttons.push(vec![undo_button(desk)]);
+    buttons.extend(undo_buttons(desk));
     desk.reply_with(format!("{head}\n{advice}"), buttons);
 }
 

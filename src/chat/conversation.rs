@@ -1,6 +1,6 @@
 //! From an incoming message to an outcome: which handler answers what.
 
-use crate::club::LanguageTag;
+use crate::club::{LanguageTag, as_grown};
 use crate::messages::{Button, ChatKind, Incoming, Press, Topic, What};
 use crate::wording::args;
 
@@ -9,8 +9,10 @@ use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
-    came_up_talk, club_talk, crop_talk, frost_talk, hold_talk, job_talk, latitude_talk, place_talk,
-    question_talk, settings_talk, sowing_list, sowing_talk, tray_talk, undo_talk,
+    came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
+    job_talk, latitude_talk, list_show, list_talk, list_words, place_talk, question_talk,
+    settings_talk, sowing_list, sowing_talk, subscribe_talk, tray_talk, undo_talk, variety_talk,
+    which_club_talk, whose,
 };
 
 /// What must be looked up before a message can be decided.
@@ -19,9 +21,25 @@ pub struct Needs {
     /// The join token that the text carries.
     pub join_token: Option<String>,
     /// Whether the sender's role in the group matters.
-    pub role: bool,
+    pub role: RoleMatters,
+    /// Whether the club's lists matter.
+    pub lists: bool,
+    /// The code of another club's list that the text carries.
+    pub list_code: Option<String>,
     /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
     pub facts: bool,
+}
+
+/// Whether the sender's role in the group matters.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum RoleMatters {
+    /// It does not.
+    #[default]
+    No,
+    /// It may; what is remembered of it will do.
+    Perhaps,
+    /// Whoever is no administrator is refused over it, so it must be true at this moment.
+    Surely,
 }
 
 /// What deciding `incoming` needs.
@@ -46,13 +64,43 @@ pub fn needs(incoming: &Incoming) -> Needs {
                 .map(|command| command.rest.trim())
                 .filter(|token| !token.is_empty())
                 .map(ToOwned::to_owned);
-            let about_club = command.is_none_or(|command| command.request == Some(Request::Club));
-            Needs { join_token, role: in_group && about_club, facts: true }
+            let request = command.as_ref().and_then(|command| command.request);
+            let commands = matches!(request, Some(Request::Club | Request::Lists));
+            // Whoever only looks at the lists is refused nothing.
+            let rest = command.as_ref().map_or("", |command| command.rest);
+            let about_club = command.is_none() || (commands && !looks_at_lists(request, rest));
+            Needs {
+                join_token,
+                role: match (in_group && about_club, commands) {
+                    (false, _) => RoleMatters::No,
+                    (true, false) => RoleMatters::Perhaps,
+                    (true, true) => RoleMatters::Surely,
+                },
+                lists: command.is_none() || matches!(request, Some(Request::Lists | Request::Undo)),
+                list_code: if request == Some(Request::Lists) {
+                    list_words::code_in(rest)
+                } else {
+                    None
+                },
+                facts: true,
+            }
         }
         What::Pressed { data, .. } => {
+            let press = data.parse();
+            let lists = matches!(
+                press,
+                Ok(Press::Lists
+                    | Press::List(_)
+                    | Press::Subscribe(_)
+                    | Press::Unsubscribe(_)
+                    | Press::ReopenList(_)
+                    | Press::Undo(_))
+            );
             let club = matches!(
-                data.parse(),
-                Ok(Press::Frost(Topic::Club, _)
+                press,
+                Ok(Press::ReopenList(_)
+                    | Press::DismissHelper(_)
+                    | Press::Frost(Topic::Club, _)
                     | Press::AskFrost(Topic::Club)
                     | Press::Zone(Topic::Club, _)
                     | Press::AskZone(Topic::Club)
@@ -61,10 +109,16 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::Hold(Topic::Club, _)
                     | Press::ClubPage)
             );
-            Needs { join_token: None, role: in_group && club, facts: true }
+            let role = if in_group && club { RoleMatters::Surely } else { RoleMatters::No };
+            Needs { role, lists, facts: true, ..Needs::default() }
         }
         _ => Needs { facts: true, ..Needs::default() },
     }
+}
+
+/// Whether a command only looks at the club's lists, which anybody may.
+fn looks_at_lists(request: Option<Request>, rest: &str) -> bool {
+    request == Some(Request::Lists) && !list_words::may_change(rest)
 }
 
 /// A command with what follows it.
@@ -92,7 +146,13 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
     if !needs(incoming).facts {
         return Outcome::default();
     }
-    let mut desk = Desk::new(knowledge, facts, incoming);
+    // In a group a bare name is everybody's crop; one's own varieties are named there.
+    let own = match incoming.chat.kind {
+        ChatKind::Private => as_grown(&knowledge.catalogue, &facts.varieties),
+        ChatKind::Group => None,
+    };
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let mut desk = Desk::new(knowledge, catalogue, facts, incoming);
     match &incoming.what {
         What::Text { text, .. } => text_came(&mut desk, text),
         What::Pressed { data, .. } => button_pressed(&mut desk, data),
@@ -184,7 +244,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if came_up_talk::what_became(desk, text) {
+    if came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text) {
         return;
     }
     question_talk::asked(desk, text);
@@ -199,9 +259,11 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         }
         Expected::Zone(topic) => settings_talk::zone_came(desk, (*topic).into(), text),
         Expected::Hour => settings_talk::hour_came(desk, text),
+        Expected::Holiday => days_talk::holiday_came(desk, text),
         Expected::Crops | Expected::WhichToGrow => crop_talk::crops_awaited_came(desk, text),
         Expected::HotAndWet => frost_talk::hot_and_wet_came(desk, text),
         Expected::Sown => sowing_talk::sown_came(desk, text),
+        Expected::Variety => variety_talk::packet_awaited_came(desk, text),
         Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
@@ -246,11 +308,21 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         }
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
+        Request::Quiet => days_talk::quiet(desk, rest),
+        Request::Weekends => days_talk::weekends(desk, rest),
+        Request::AtWeekends => days_talk::set_weekends(desk, true),
+        Request::AnyDay => days_talk::set_weekends(desk, false),
+        Request::Holiday => days_talk::holiday(desk, rest),
+        // "I am back, can I start peas?" asks something besides.
+        Request::Back if !rest.is_empty() => question_talk::asked(desk, rest),
+        Request::Back => days_talk::back(desk),
         Request::Hold => hold_talk::hold(desk, Topic::Mine, rest),
         Request::Place => place_talk::place(desk, rest),
         Request::Club => club_talk::club(desk, rest),
+        Request::Lists => list_talk::lists(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::Sowings => sowing_list::list(desk, 0),
+        Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
     }
@@ -262,6 +334,11 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         desk.answer_press(Some(notice));
         return;
     };
+    if whose::is_somebody_elses(desk, &press) {
+        let notice = desk.say_key("notice-not-yours");
+        desk.answer_press(Some(notice));
+        return;
+    }
     let answered = |desk: &Desk<'_>| {
         desk.outcome
             .outgoing
@@ -280,9 +357,16 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Sowings(page) => sowing_list::list(desk, page),
         Press::EndSowing(id, page) => sowing_list::give_up(desk, id, page),
         Press::SowAgain(id) => sowing_talk::sow_again(desk, id),
+        Press::FollowVariety(id) => variety_talk::follow(desk, id),
+        Press::DropVariety(id) => variety_talk::drop_by_button(desk, id),
         Press::Undo(number) => undo_talk::undo_this(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),
+        Press::Quiet(days) => days_talk::set_quiet(desk, days),
+        Press::AskQuiet => days_talk::quiet(desk, ""),
+        Press::Weekends(yes) => days_talk::set_weekends(desk, yes),
+        Press::AskHoliday => days_talk::holiday(desk, ""),
+        Press::HolidayOver => days_talk::back(desk),
         Press::Zone(topic, zone) => settings_talk::set_zone(desk, topic, zone),
         Press::AskZone(topic) => settings_talk::zone(desk, topic, ""),
         Press::Units(units) => settings_talk::set_units(desk, units),
@@ -294,6 +378,14 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::AskPlace => place_talk::place(desk, ""),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
+        Press::Lists => list_show::all(desk),
+        Press::List(id) => list_show::one_by_button(desk, id),
+        Press::Subscribe(id) => subscribe_talk::subscribe(desk, id),
+        Press::Unsubscribe(id) => subscribe_talk::unsubscribe(desk, id),
+        Press::ReopenList(id) => list_talk::reopen(desk, id),
+        Press::DismissHelper(id) => coordinator_talk::dismiss(desk, id),
+        Press::WhichClub => which_club_talk::ask(desk),
+        Press::UseClub(id) => which_club_talk::choose(desk, id),
     }
     if !answered(desk) {
         desk.answer_press(None);
@@ -324,20 +416,18 @@ fn start(desk: &mut Desk<'_>, token: &str) {
         return;
     }
     // A member who comes by a club's button is spoken to with that club's settings at once.
-    let mut with_club;
     let joined = desk.facts.invited_to.clone();
     if let Some(club) = &joined {
         desk.change(Change::JoinClub(club.id));
-        with_club = desk.facts.clone();
-        with_club.club = Some(club.clone());
-        desk.settings = with_club.settings();
-        desk.tongue = desk.knowledge.tongue(&desk.settings.language.is);
-        desk.speech = desk.knowledge.speech_for(&desk.settings);
+        desk.speak_within(club);
     }
     let name = args().text("name", &desk.facts.member.name);
     let mut lines = vec![desk.say("start-private", &name)];
     match &joined {
-        Some(club) => lines.push(desk.say("start-joined", &args().text("club", &club.title))),
+        Some(club) => {
+            lines.push(desk.say("start-joined", &args().text("club", &club.title)));
+            lines.extend(which_club_talk::of_several(desk, club));
+        }
         None if !token.is_empty() => lines.push(desk.say_key("start-token-unknown")),
         None => {}
     }

@@ -2,6 +2,7 @@
 
 use std::collections::HashSet;
 
+use crate::club::followed;
 use crate::messages::{Button, Buttons, Press, What};
 use crate::planning::CropId;
 use crate::reminders::{DueJob, coming_jobs};
@@ -10,7 +11,9 @@ use crate::wording::{args, quoted, sentence};
 use super::answer::unknown_name;
 use super::desk::Desk;
 use super::facts::{Change, Expected, ExpectedTopic};
+use super::sowing_talk::undo_buttons;
 use super::understand::Intent;
+use super::variety_text::variety_words;
 
 /// Crops on one page of the list.
 const PAGE: usize = 10;
@@ -106,7 +109,8 @@ pub(super) fn add(desk: &mut Desk<'_>, crops: Vec<CropId>) {
 }
 
 fn keep_added(desk: &mut Desk<'_>, found: Vec<CropId>, notes: Vec<String>, mut buttons: Buttons) {
-    let on_list: HashSet<&CropId> = desk.facts.crops.iter().collect();
+    // What a club's list brings can be one's own choice too, and then stays without the list.
+    let on_list: HashSet<&CropId> = desk.facts.growing.own.iter().collect();
     let (already, new): (Vec<CropId>, Vec<CropId>) =
         found.into_iter().take(MOST_AT_ONCE).partition(|id| on_list.contains(id));
     let mut lines = Vec::new();
@@ -118,15 +122,26 @@ fn keep_added(desk: &mut Desk<'_>, found: Vec<CropId>, notes: Vec<String>, mut b
         let names = desk.speech.crop_list(&already);
         lines.push(desk.say("grow-already", &args().text("crops", &names)));
     }
-    if let [only] = new.as_slice() {
+    let growing = &desk.facts.growing;
+    let unskipped: Vec<CropId> =
+        new.iter().filter(|id| growing.skipped.contains(id)).cloned().collect();
+    if let [only] = new.as_slice()
+        && growing.lists_with(only).next().is_none()
+        && desk.in_private()
+    {
         buttons.push(vec![desk.button("button-undo", Press::Drop(only.clone()))]);
+    } else if new.len() == 1 {
+        // Taking it off would leave it out of the list as well, so the change itself is undone.
+        buttons.extend(undo_buttons(desk));
     }
     match desk.garden() {
         Some(_) => lines.extend(first_up(desk, &new)),
         None => lines.push(frost_needed(desk)),
     }
     lines.extend(notes);
-    if !new.is_empty() {
+    if !unskipped.is_empty() {
+        desk.change(Change::Together(vec![Change::AddCrops(new), Change::UnskipCrops(unskipped)]));
+    } else if !new.is_empty() {
         desk.change(Change::AddCrops(new));
     }
     desk.reply_with(lines.join("\n"), buttons);
@@ -182,8 +197,7 @@ pub(super) fn drop(desk: &mut Desk<'_>, rest: &str) {
         return;
     }
     if desk.tongue.sentences.means_everything(rest) {
-        let all = desk.facts.crops.clone();
-        take_off_with(desk, all, Vec::new());
+        take_off_all(desk);
         return;
     }
     let list = desk.tongue.understanding.crops_in(rest);
@@ -219,7 +233,41 @@ pub(super) fn take_off(desk: &mut Desk<'_>, crops: Vec<CropId>) {
     take_off_with(desk, crops, Vec::new());
 }
 
+/// Everything goes: one's own crops, and the subscriptions with theirs.
+fn take_off_all(desk: &mut Desk<'_>) {
+    let growing = desk.facts.growing.clone();
+    if growing.lists.is_empty() {
+        return take_off_with(desk, growing.own, Vec::new());
+    }
+    let names: Vec<String> = growing.lists.iter().map(|list| list_quoted(&list.name)).collect();
+    let names = desk.speech.voice.list_and(&names);
+    let mut lines = Vec::new();
+    let mut changes = Vec::new();
+    if !growing.own.is_empty() {
+        let crops = desk.speech.crop_list(&growing.own);
+        lines.push(desk.say("drop-done", &args().text("crops", crops)));
+        changes.push(Change::DropCrops(growing.own));
+    }
+    lines.push(desk.say("drop-unsubscribed", &args().text("lists", names)));
+    changes.extend(growing.lists.iter().map(|list| Change::Unsubscribe(list.id)));
+    desk.change(Change::Together(changes));
+    let buttons = undo_buttons(desk);
+    desk.reply_with(lines.join("\n"), buttons);
+}
+
+/// A list's name as it stands in a sentence.
+fn list_quoted(name: &str) -> String {
+    format!("“{name}”")
+}
+
+/// What a list brings is left out from then on; the list itself stays as it is.
 fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
+    let growing = &desk.facts.growing;
+    let (by_list, crops): (Vec<CropId>, Vec<CropId>) =
+        crops.into_iter().partition(|id| growing.by_list(id));
+    if !by_list.is_empty() {
+        return leave_out(desk, by_list, crops, notes);
+    }
     let (there, missing): (Vec<CropId>, Vec<CropId>) =
         crops.into_iter().partition(|id| desk.facts.crops.contains(id));
     let mut lines = Vec::new();
@@ -233,7 +281,9 @@ fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
         lines.push(desk.say("drop-not-there", &args().text("crops", &names)));
     }
     lines.extend(notes);
-    if let [only] = there.as_slice() {
+    if let [only] = there.as_slice()
+        && desk.in_private()
+    {
         buttons.push(vec![desk.button("button-undo", Press::Grow(only.clone()))]);
     }
     if !there.is_empty() {
@@ -242,7 +292,42 @@ fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
     desk.reply_with(lines.join("\n"), buttons);
 }
 
-/// `/mycrops`, a page at a time, each crop with its next job.
+/// Takes off crops of which some come from lists.
+fn leave_out(desk: &mut Desk<'_>, by_list: Vec<CropId>, others: Vec<CropId>, notes: Vec<String>) {
+    let growing = &desk.facts.growing;
+    let lists: Vec<String> = growing
+        .lists
+        .iter()
+        .filter(|list| by_list.iter().any(|crop| list.crops.contains(crop)))
+        .map(|list| list_quoted(&list.name))
+        .collect();
+    let (there, missing): (Vec<CropId>, Vec<CropId>) =
+        others.into_iter().partition(|id| growing.own.contains(id));
+    let own_too: Vec<CropId> =
+        by_list.iter().filter(|id| growing.own.contains(id)).chain(&there).cloned().collect();
+    let about = args()
+        .text("crops", desk.speech.crop_list(&by_list))
+        .text("lists", desk.speech.voice.list_and(&lists));
+    let mut lines = vec![desk.say("drop-left-out", &about)];
+    if !there.is_empty() {
+        let names = desk.speech.crop_list(&there);
+        lines.push(desk.say("drop-done", &args().text("crops", &names)));
+    }
+    if !missing.is_empty() {
+        let names = desk.speech.crop_list(&missing);
+        lines.push(desk.say("drop-not-there", &args().text("crops", &names)));
+    }
+    lines.extend(notes);
+    let mut changes = vec![Change::SkipCrops(by_list)];
+    if !own_too.is_empty() {
+        changes.push(Change::DropCrops(own_too));
+    }
+    desk.change(Change::Together(changes));
+    let buttons = undo_buttons(desk);
+    desk.reply_with(lines.join("\n"), buttons);
+}
+
+/// `/mycrops`, a page at a time, each crop with its next job and the list that brings it.
 pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     let crops = desk.own_crops();
     let pressed = matches!(desk.incoming.what, What::Pressed { .. });
@@ -262,7 +347,12 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
         let next = desk.garden().and_then(|garden| {
             coming_jobs([*crop], desk.facts.known(), garden, desk.today).into_iter().next()
         });
-        let line = args().text("crop", desk.speech.crop(&crop.id));
+        let grown = followed(&desk.facts.varieties, &crop.id);
+        let name = grown.map_or_else(
+            || desk.speech.crop(&crop.id).to_owned(),
+            |variety| variety_words(desk, variety),
+        );
+        let line = args().text("crop", name);
         lines.push(match next {
             Some(due) => {
                 let what = desk.speech.step_phrase(due.job.key.step, crop);
@@ -278,6 +368,14 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
             }
             None => desk.say("mycrops-line-plain", &line),
         });
+        if let Some(line) = lines.last_mut() {
+            *line = with_origin(desk, line, &crop.id);
+        }
+    }
+    let left_out = desk.facts.growing.left_out();
+    if !left_out.is_empty() {
+        let names = desk.speech.crop_list(&left_out);
+        lines.push(desk.say("mycrops-left-out", &args().text("crops", names)));
     }
     if desk.garden().is_none() {
         lines.push(frost_needed(desk));
@@ -288,6 +386,21 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     let buttons = page_buttons(desk, page, pages, Press::Crops);
     let text = sentence(&lines.join("\n"));
     if pressed { desk.edit_with(text, buttons) } else { desk.reply_with(text, buttons) }
+}
+
+/// The line of a crop, and which lists bring it where one does.
+fn with_origin(desk: &Desk<'_>, line: &str, crop: &CropId) -> String {
+    let growing = &desk.facts.growing;
+    if !growing.by_list(crop) {
+        return line.to_owned();
+    }
+    let lists: Vec<String> = growing.lists_with(crop).map(|list| list_quoted(&list.name)).collect();
+    let about = args().text("line", line).text("lists", desk.speech.voice.list_and(&lists));
+    if growing.own.contains(crop) {
+        desk.say("mycrops-own-and-list", &about)
+    } else {
+        desk.say("mycrops-by-list", &about)
+    }
 }
 
 /// Buttons to the page before and the page behind, where there are any.

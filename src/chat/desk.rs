@@ -3,7 +3,7 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::catalogue::Catalogue;
-use crate::club::Settings;
+use crate::club::{Club, Settings};
 use crate::messages::{
     AnswerPress, Button, Buttons, ChatKind, Edit, Incoming, Outgoing, Role, Say, Topic, What,
 };
@@ -16,6 +16,8 @@ use super::knowledge::{Knowledge, Tongue};
 /// Everything one decision has at hand, and what it has decided so far.
 pub(super) struct Desk<'a> {
     pub knowledge: &'a Knowledge,
+    /// The crops, in private as the member grows them.
+    catalogue: &'a Catalogue,
     pub tongue: &'a Tongue,
     pub speech: Speech,
     pub settings: Settings,
@@ -26,10 +28,16 @@ pub(super) struct Desk<'a> {
 }
 
 impl<'a> Desk<'a> {
-    pub fn new(knowledge: &'a Knowledge, facts: &'a Facts, incoming: &'a Incoming) -> Self {
+    pub fn new(
+        knowledge: &'a Knowledge,
+        catalogue: &'a Catalogue,
+        facts: &'a Facts,
+        incoming: &'a Incoming,
+    ) -> Self {
         let settings = facts.settings();
         Self {
             knowledge,
+            catalogue,
             tongue: knowledge.tongue(&settings.language.is),
             speech: knowledge.speech_for(&settings),
             today: facts.today(),
@@ -41,14 +49,14 @@ impl<'a> Desk<'a> {
     }
 
     pub fn catalogue(&self) -> &'a Catalogue {
-        &self.knowledge.catalogue
+        self.catalogue
     }
 
     pub fn crop(&self, id: &CropId) -> Option<&'a Crop> {
         self.catalogue().get(id.as_str())
     }
 
-    /// The member's crops that the catalogue still lists.
+    /// The crops of the member's plan that the catalogue still lists.
     pub fn own_crops(&self) -> Vec<&'a Crop> {
         self.facts.crops.iter().filter_map(|id| self.crop(id)).collect()
     }
@@ -122,16 +130,45 @@ impl<'a> Desk<'a> {
 
     /// Whether the sender may change the club's settings; says why not where they may not.
     pub fn may_change_club(&mut self) -> bool {
+        let elsewhere = self.say_key("club-only-in-group");
+        let not = self.say_key("club-not-administrator");
+        let helper = self.is_helper();
+        self.coordinates(helper, elsewhere, not)
+    }
+
+    /// Whether the sender may change the club's lists; says why not where they may not.
+    pub fn may_keep_lists(&mut self) -> bool {
+        let elsewhere = self.say_key("lists-only-in-group");
+        let not = self.say_key("lists-not-coordinator");
+        let helper = self.is_helper();
+        self.coordinates(helper, elsewhere, not)
+    }
+
+    /// Whether the sender may name helpers, which helpers may not; says why not.
+    pub fn may_name_helpers(&mut self) -> bool {
+        let elsewhere = self.say_key("club-only-in-group");
+        let not = self.say_key("helpers-not-administrator");
+        self.coordinates(false, elsewhere, not)
+    }
+
+    /// Whether an administrator of the group named the sender to help with the club.
+    fn is_helper(&self) -> bool {
+        // The account of those who write anonymously is everybody's, so it is no helper's.
+        let member = self.facts.member.id;
+        !self.incoming.from.anonymous
+            && self.facts.helpers.iter().any(|helper| helper.member == member)
+    }
+
+    fn coordinates(&mut self, as_helper: bool, elsewhere: String, not: String) -> bool {
         if self.in_private() || self.facts.club.is_none() {
-            let text = self.say_key("club-only-in-group");
-            self.refuse(text);
+            self.refuse(elsewhere);
             return false;
         }
         match self.incoming.from.role {
             Role::Administrator => true,
+            Role::Member | Role::Unknown if as_helper => true,
             Role::Member => {
-                let text = self.say_key("club-not-administrator");
-                self.refuse(text);
+                self.refuse(not);
                 false
             }
             Role::Unknown => {
@@ -140,6 +177,13 @@ impl<'a> Desk<'a> {
                 false
             }
         }
+    }
+
+    /// From here on `club` is the one whose settings hold.
+    pub fn speak_within(&mut self, club: &Club) {
+        self.settings = Settings::of(Some(&self.facts.member), Some(club));
+        self.tongue = self.knowledge.tongue(&self.settings.language.is);
+        self.speech = self.knowledge.speech_for(&self.settings);
     }
 
     /// Says no: over the button where one was pressed, as a message otherwise.

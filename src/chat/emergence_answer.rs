@@ -23,16 +23,17 @@ impl Asked<'_> {
             Ok(soil_c) => soil_c,
             Err(text) => return Answer { text, ..Answer::default() },
         };
-        let crops = self.crops();
-        if crops.is_empty() {
+        let subjects = self.subjects();
+        if subjects.is_empty() {
             let at = args().text("at", self.speech.voice.measured_temperature(soil_c));
             let text = self.speech.voice.say("emerge-which-crop", &at);
             return Answer { text, ..Answer::default() };
         }
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in crops {
-            answer.assessments.extend(self.weigh(crop).into_iter().take(1));
+        for subject in &subjects {
+            let crop = subject.crop.as_ref();
+            answer.keep(self.weigh(crop).into_iter().take(1).collect(), subject);
             if !crop.from_seed() {
                 let about = self.speech.about(&crop.id);
                 parts.push(sentence(&self.speech.voice.say("reason-not-from-seed", &about)));

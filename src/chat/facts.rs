@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 
 use super::understand::Subject;
 use crate::club::{
-    Club, ClubId, JobMark, LanguageTag, LastChange, Mark, Member, ReminderTime, Settings, Sowing,
-    Units,
+    Club, ClubId, ClubList, Digest, Growing, Habits, Helper, JobMark, LanguageTag, LastChange,
+    ListId, Mark, Member, MemberId, ReminderTime, Settings, Sowing, Units, Variety,
 };
 use crate::messages::{Outgoing, Topic};
 use crate::planning::{Cover, CropId, Frost, Hold, HotAndWet, JobKey, MonthDay, Place};
@@ -20,17 +20,29 @@ pub struct Facts {
     pub now: DateTime<Utc>,
     /// The person who wrote or pressed.
     pub member: Member,
-    /// The club of the group it happened in or, in private, the member's club (the one joined
-    /// last where there are several).
+    /// The club of the group it happened in or, in private, the one that is meant where the member
+    /// belongs to several.
     pub club: Option<Club>,
+    /// All the clubs that the member belongs to, the one that is meant in private first.
+    pub clubs: Vec<Club>,
+    /// The club's helpers; in a group only.
+    pub helpers: Vec<Helper>,
+    /// The club's lists, those that are archived included; only where [`super::Needs`] asks.
+    pub lists: Vec<ClubList>,
+    /// The list of another club whose code the text carries.
+    pub offered_list: Option<ClubList>,
     /// The club whose join token the text carries.
     pub invited_to: Option<Club>,
-    /// The member's crops, in the order they were added.
+    /// What the member grows, by their own choice and by the club's lists.
+    pub growing: Growing,
+    /// The crops of the member's plan: [`Growing::crops`] of `growing`.
     pub crops: Vec<CropId>,
     /// What is kept of the member's jobs.
     pub marks: Vec<JobMark>,
     /// The member's recorded sowings, the earliest recorded first.
     pub sowings: Vec<Sowing>,
+    /// The member's varieties, the one told first at the front.
+    pub varieties: Vec<Variety>,
     /// The number that the member's next change gets in the journal.
     pub next_change: i64,
     /// The member's last change that can be taken back.
@@ -80,6 +92,8 @@ pub enum Expected {
     Zone(ExpectedTopic),
     /// A reminder time.
     Hour,
+    /// The day on which a holiday is over.
+    Holiday,
     /// Crops to add.
     Crops,
     /// The hot and the wet months of a garden without frost.
@@ -93,6 +107,8 @@ pub enum Expected {
     WhichToGrow,
     /// What was sown.
     Sown,
+    /// What a packet says.
+    Variety,
     /// Which of several crops a word means that the member said they sowed.
     WhichSown {
         /// What they told.
@@ -145,6 +161,8 @@ pub enum Change {
     MemberUnits(Option<Units>),
     /// When the member's reminder comes.
     MemberReminderTime(ReminderTime),
+    /// The days on which the member gardens and wants to hear of it.
+    MemberHabits(Habits),
     /// The hot and the wet months, as the member wrote them.
     MemberHotAndWet(Option<String>),
     /// The hot and the wet months as they were understood.
@@ -161,6 +179,14 @@ pub enum Change {
     AddCrops(Vec<CropId>),
     /// Crops taken off the member's list.
     DropCrops(Vec<CropId>),
+    /// Crops that the member leaves out of lists.
+    SkipCrops(Vec<CropId>),
+    /// Crops that the member does not leave out of lists any more.
+    UnskipCrops(Vec<CropId>),
+    /// The member subscribes to a list of the club.
+    Subscribe(ListId),
+    /// The member does not subscribe to a list any more.
+    Unsubscribe(ListId),
     /// What the member said of a job; `None` takes it back.
     MarkJob(JobKey, Option<Mark>),
     /// A sowing to record; its number is the store's to give.
@@ -169,7 +195,12 @@ pub enum Change {
     KeepSowing(Sowing),
     /// A recorded sowing that was none.
     RemoveSowing(i64),
-    /// Changes of the list, of marks and of sowings that are taken back together.
+    /// A variety as it is told now, in the place of the one with the same crop and name; from now
+    /// on it is the one that is followed. Its number is the store's to give.
+    KeepVariety(Variety),
+    /// A variety that is grown no longer.
+    RemoveVariety(i64),
+    /// Changes of the crops, of marks, of sowings and of varieties that are taken back together.
     Together(Vec<Change>),
     /// Takes back the member's last change, if it has this number.
     Undo(i64),
@@ -201,8 +232,49 @@ pub enum Change {
     ClubZone(Option<Tz>),
     /// The club's language.
     ClubLanguage(Option<LanguageTag>),
+    /// When the club's group gets its week; `None` for never.
+    ClubDigest(Option<Digest>),
     /// The cold spell that the club waits out.
     ClubHold(Option<Hold>),
+    /// A change of the club's lists.
+    List(ListChange),
+    /// This person is a helper of the club.
+    NameHelper {
+        /// The platform's id of the person.
+        user: i64,
+        /// Their first name.
+        name: String,
+    },
+    /// The member is no helper of the club any more.
+    DismissHelper(MemberId),
+}
+
+/// A change of the club's lists; a list of another club is left alone.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ListChange {
+    /// A new list.
+    Make {
+        /// Its name.
+        name: String,
+        /// A line of text about it.
+        note: Option<String>,
+        /// Its crops.
+        crops: Vec<CropId>,
+    },
+    /// Crops come on it.
+    Add(ListId, Vec<CropId>),
+    /// Crops go off it.
+    TakeOff(ListId, Vec<CropId>),
+    /// It has another name.
+    Rename(ListId, String),
+    /// It has another line of text.
+    Note(ListId, Option<String>),
+    /// It is put away: in nobody's plan any more, and no code leads to it.
+    Archive(ListId),
+    /// It is there again.
+    Reopen(ListId),
+    /// Its code works in other clubs.
+    Share(ListId),
 }
 
 /// What was decided: changes to keep and messages to send, both in order.
@@ -231,10 +303,12 @@ mod tests {
             ),
             (Expected::Zone(ExpectedTopic::Club), r#"{"zone":"club"}"#),
             (Expected::Hour, r#""hour""#),
+            (Expected::Holiday, r#""holiday""#),
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
+            (Expected::Variety, r#""variety""#),
             (Expected::Latitude, r#""latitude""#),
             (
                 Expected::WhichSown { told: "6 marigolds".to_owned() },

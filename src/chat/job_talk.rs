@@ -1,12 +1,12 @@
 //! Talking about the day's jobs: `/now`, and the answers to a reminder.
 
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 
 use crate::club::{JobMark, Mark};
 use crate::messages::{Button, JobAnswer, Press, What};
-use crate::planning::{JobKey, Step};
+use crate::planning::{JobKey, Step, Window};
 use crate::reminders::{
-    DueJob, MOST_JOBS, coming_jobs, job_line, job_of, needs_mild_nights, open_jobs,
+    DueJob, MOST_JOBS, coming_jobs, job_line, job_of, later_day, needs_mild_nights, open_jobs,
     reminder_buttons,
 };
 use crate::wording::args;
@@ -19,9 +19,6 @@ use super::facts::Change;
 use super::hold_talk;
 use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
 use super::understand::{CameUp, Understood};
-
-/// Days by which *later* puts a job off.
-const LATER_DAYS: u64 = 3;
 
 /// `/now`: the open jobs of one's crops, or what anybody could start where the list is empty.
 pub(super) fn now(desk: &mut Desk<'_>) {
@@ -39,6 +36,7 @@ pub(super) fn now(desk: &mut Desk<'_>) {
             own_crops: None,
             today: desk.today,
             catalogue: desk.catalogue(),
+            own: None,
             speech: &desk.speech,
         }
         .answer();
@@ -86,7 +84,7 @@ fn jobs_page(
     let mut buttons = Vec::new();
     if desk.in_private() {
         let keys: Vec<JobKey> = shown.iter().map(|due| due.job.key.clone()).collect();
-        buttons = reminder_buttons(&keys, &desk.facts.marks, &desk.speech);
+        buttons = reminder_buttons(&keys, &desk.facts.marks, &desk.speech, desk.today);
     }
     buttons.extend(page_buttons(desk, page, pages, |page| Press::Now(page, on)));
     if pages > 1 {
@@ -112,14 +110,14 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
         desk.answer_press(Some(notice));
         return;
     }
-    let known = job_of(key, &desk.facts.sowings, desk.catalogue(), desk.garden()).is_some();
-    if !known && answer != JobAnswer::Undo {
+    let job = job_of(key, &desk.facts.sowings, desk.catalogue(), desk.garden());
+    if job.is_none() && answer != JobAnswer::Undo {
         let notice = desk.say_key("notice-job-gone");
         desk.answer_press(Some(notice));
         return;
     }
     let today = desk.today;
-    let until = today + Days::new(LATER_DAYS);
+    let until = job.and_then(|due| later(desk, key, due.job.window));
     let on_today = args().text("date", desk.date(today));
     let sowing = sowing_of(desk, key).cloned();
     let check = sowing.as_ref().filter(|_| key.step == Step::Check);
@@ -138,6 +136,11 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
             (done_by_button(desk, key), Some(Mark::Done(today)), desk.say("notice-done", &on_today))
         }
         (JobAnswer::Later, _) => {
+            let Some(until) = until else {
+                let notice = desk.say_key("notice-later-too-late");
+                desk.answer_press(Some(notice));
+                return;
+            };
             let mark = Some(Mark::Later(until));
             let notice = desk.say("notice-later", &args().text("date", desk.date(until)));
             (vec![Change::MarkJob(key.clone(), mark)], mark, notice)
@@ -159,6 +162,17 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
         offer_to_sow_again(desk, sowing);
     }
     desk.answer_press(Some(notice));
+}
+
+/// The day to which *later* puts the job off. Its window is the one that a reminder goes by, which
+/// may have moved with what was done before; `otherwise` stands for a job that is not open now.
+fn later(desk: &Desk<'_>, key: &JobKey, otherwise: Window) -> Option<NaiveDate> {
+    let crop = desk.crop(&key.crop)?;
+    let as_named = desk.garden().and_then(|garden| {
+        let coming = coming_jobs([crop], desk.facts.known(), garden, desk.today);
+        coming.into_iter().find(|due| due.job.key == *key).map(|due| due.job.window)
+    });
+    later_day(&as_named.unwrap_or(otherwise), desk.facts.member.habits, desk.today)
 }
 
 /// Changes the pressed message so that its buttons show what was said of every job in it. The
@@ -186,7 +200,7 @@ fn redraw(desk: &mut Desk<'_>, key: &JobKey, mark: Option<Mark>) {
     let mut marks: Vec<JobMark> =
         desk.facts.marks.iter().filter(|kept| kept.key != *key).cloned().collect();
     marks.push(JobMark { key: key.clone(), mark, named_on: None });
-    let mut buttons = reminder_buttons(&keys, &marks, &desk.speech);
+    let mut buttons = reminder_buttons(&keys, &marks, &desk.speech, desk.today);
     buttons.extend(others);
     let text = shown.text.clone();
     desk.edit_with(text, buttons);

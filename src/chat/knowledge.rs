@@ -6,6 +6,7 @@ use crate::catalogue::{Catalogue, CatalogueError, Names};
 use crate::club::{LanguageTag, Settings, Units};
 use crate::wording::{Speech, Wording, WordingError};
 
+use super::packet::{PacketWords, PacketWordsError};
 use super::sentences::Sentences;
 use super::understand::{PhrasesError, Understanding};
 
@@ -19,6 +20,8 @@ pub struct Tongue {
     pub understanding: Understanding,
     /// How people tell about themselves.
     pub sentences: Sentences,
+    /// How seed packets speak.
+    pub packet: PacketWords,
 }
 
 /// Everything that is built once and shared.
@@ -41,9 +44,17 @@ pub enum KnowledgeError {
     /// The phrases.
     #[error(transparent)]
     Understanding(#[from] PhrasesError),
+    /// The words of seed packets.
+    #[error(transparent)]
+    Packet(#[from] PacketWordsError),
     /// The sentences.
     #[error("locales/{0}/sentences.toml: {1}")]
     Sentences(&'static str, String),
+}
+
+fn packet_words(language: &str) -> Result<PacketWords, PacketWordsError> {
+    let own = PACKETS.iter().find(|(of, _)| *of == language).or(PACKETS.first());
+    PacketWords::new(own.map_or("", |(_, words)| words))
 }
 
 /// One built-in language; its texts join in `wording`.
@@ -53,6 +64,12 @@ struct BuiltIn {
     phrases: &'static str,
     sentences: &'static str,
 }
+
+/// The packet words of each language; seed packets of the others are read as English ones.
+const PACKETS: [(&str, &str); 2] = [
+    ("en", include_str!("../../locales/en/packet.toml")),
+    ("de", include_str!("../../locales/de/packet.toml")),
+];
 
 /// English comes first: it is read where there are no words of a member's language.
 const BUILT_IN: [BuiltIn; 2] = [
@@ -84,7 +101,9 @@ impl Knowledge {
             let understanding = Understanding::new(phrases, names.clone())?;
             let sentences = Sentences::new(sentences)
                 .map_err(|what| KnowledgeError::Sentences(language, what))?;
-            tongues.push(Tongue { language, names: Arc::new(names), understanding, sentences });
+            let packet = packet_words(language)?;
+            let names = Arc::new(names);
+            tongues.push(Tongue { language, names, understanding, sentences, packet });
         }
         Ok(Self { catalogue, wording, tongues })
     }

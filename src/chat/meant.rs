@@ -18,6 +18,7 @@ impl Understood {
             ambiguous: Vec::new(),
             unknown_words: Vec::new(),
             kind: None,
+            asks_when: false,
             date_given: false,
             date_trouble: None,
             quantities: Quantities::default(),

@@ -34,8 +34,10 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("grow", speech.plain("menu-grow")),
             ("drop", speech.plain("menu-drop")),
             ("mycrops", speech.plain("menu-mycrops")),
+            ("lists", speech.plain("menu-lists")),
             ("sown", speech.plain("menu-sown")),
             ("sowings", speech.plain("menu-sowings")),
+            ("variety", speech.plain("menu-variety")),
             ("undo", speech.plain("menu-undo")),
             ("trays", speech.plain("menu-trays")),
             ("frost", speech.plain("menu-frost")),
@@ -43,8 +45,14 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("hold", speech.plain("menu-hold")),
             ("zone", speech.plain("menu-zone")),
             ("hour", speech.plain("menu-hour")),
+            ("holiday", speech.plain("menu-holiday")),
+            ("quiet", speech.plain("menu-quiet")),
+            ("weekends", speech.plain("menu-weekends")),
             ("settings", speech.plain("menu-settings")),
         ]);
+    }
+    if scope != MenuScope::Private {
+        commands.push(("lists", speech.plain("menu-lists")));
     }
     if scope == MenuScope::Administrators {
         commands.push(("club", speech.plain("menu-club")));

@@ -11,22 +11,25 @@ use super::answer::Asked;
 use super::crop_talk::frost_needed;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
+use super::own::Own;
 use super::sowing_talk;
-use super::understand::{Intent, Subject, Understood};
+use super::understand::{Intent, OwnName, Subject, Understood};
 
 /// A question came, as it was written.
 pub(super) fn asked(desk: &mut Desk<'_>, question: &str) {
-    let understood = understand(desk, question);
+    let (understood, named) = understand(desk, question);
     if which_first(desk, &understood, question) {
         return;
     }
-    answer(desk, &understood);
+    answer(desk, &understood, &named);
 }
 
-/// What a question means behind the one that was asked before it here.
-fn understand(desk: &Desk<'_>, question: &str) -> Understood {
+/// What a question means behind the one that was asked before it here, and the numbers of the
+/// member's varieties that it names.
+fn understand(desk: &Desk<'_>, question: &str) -> (Understood, Vec<i64>) {
+    let own = OwnName::all(&desk.facts.varieties);
     let before = desk.facts.subject.as_ref();
-    desk.tongue.understanding.understand_after(question, desk.today, before)
+    desk.tongue.understanding.understand_own(question, desk.today, &own, before)
 }
 
 /// Whether a text asks something that only its figures make a question.
@@ -68,9 +71,9 @@ pub(super) fn which_crop(
 pub(super) fn which_came(desk: &mut Desk<'_>, question: &str, text: &str) -> bool {
     let list = desk.tongue.understanding.crops_in(text);
     let ([crop], true) = (list.found.as_slice(), list.unknown.is_empty()) else { return false };
-    let mut understood = understand(desk, question);
+    let (mut understood, named) = understand(desk, question);
     understood.means(crop);
-    answer(desk, &understood);
+    answer(desk, &understood, &named);
     true
 }
 
@@ -82,17 +85,17 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
         sowing_talk::meant(desk, &told, crop, on);
         return;
     }
-    let mut understood = match &desk.facts.expected {
+    let (mut understood, named) = match &desk.facts.expected {
         Some(Expected::WhichCrop { question }) => understand(desk, question),
-        _ => Understood::can_start(crop.clone(), on),
+        _ => (Understood::can_start(crop.clone(), on), Vec::new()),
     };
     understood.means(crop);
     understood.on = on;
     desk.change(Change::Expect(None));
-    answer(desk, &understood);
+    answer(desk, &understood, &named);
 }
 
-fn answer(desk: &mut Desk<'_>, understood: &Understood) {
+fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
     if let Some(subject) = Subject::of(understood) {
         desk.change(Change::Asked(subject));
     }
@@ -125,6 +128,15 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood) {
         own_crops: own,
         today: desk.today,
         catalogue: desk.catalogue(),
+        own: Some(Own {
+            catalogue: &desk.knowledge.catalogue,
+            varieties: &desk.facts.varieties,
+            follows: desk.in_private(),
+            named,
+            // What somebody sowed is nobody else's business in the group.
+            sowings: if desk.in_private() { &desk.facts.sowings } else { &[] },
+            marks: &desk.facts.marks,
+        }),
         speech: &desk.speech,
     }
     .answer();

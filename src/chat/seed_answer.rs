@@ -31,18 +31,19 @@ impl Asked<'_> {
             Ok(order) => order,
             Err(text) => return Answer { text, ..Answer::default() },
         };
-        let crops = self.crops();
-        if crops.is_empty() {
+        let subjects = self.subjects();
+        if subjects.is_empty() {
             let text = self.speech.plain("seed-which-crop");
             return Answer { text, ..Answer::default() };
         }
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in crops {
+        for subject in &subjects {
+            let crop = subject.crop.as_ref();
             let (text, figures) = self.count_for(crop, &order);
             parts.push(text);
             answer.figures.extend(figures.map(|figures| (crop.id.clone(), figures)));
-            answer.assessments.extend(self.weigh(crop).into_iter().take(1));
+            answer.keep(self.weigh(crop).into_iter().take(1).collect(), subject);
         }
         answer.text = parts.join("\n\n");
         answer
@@ -215,7 +216,8 @@ impl Asked<'_> {
             .text("rate", voice.percent(test.rate))
             .text("low", voice.percent(test.low))
             .text("high", voice.percent(test.high));
-        let crops = self.crops();
+        let subjects = self.subjects();
+        let crops: Vec<&Crop> = subjects.iter().map(|subject| subject.crop.as_ref()).collect();
         let mut lines = vec![voice.say("test-result", &args), self.advice_text(&test, &crops)];
         if !test.enough_tested() {
             let enough = crate::wording::args().number("enough", ENOUGH_TESTED.into());
@@ -223,9 +225,10 @@ impl Asked<'_> {
         }
         let mut answer = Answer { text: lines.join("\n"), ..Answer::default() };
         let figures = Figures { germination_test: Some(rounded_test(test)), ..Figures::default() };
-        for crop in crops {
+        for subject in &subjects {
+            let crop = subject.crop.as_ref();
             answer.figures.push((crop.id.clone(), figures));
-            answer.assessments.extend(self.weigh(crop).into_iter().take(1));
+            answer.keep(self.weigh(crop).into_iter().take(1).collect(), subject);
         }
         answer
     }

@@ -2,7 +2,9 @@
 
 use serde::Deserialize;
 
+use super::day_words::{DayLists, DayWords};
 use super::hold_words::{HoldWords, RawHold};
+use super::list_words::ListWords;
 use super::month_words::{RawSeasons, SeasonWords};
 use super::place_words::{PlaceWords, RawPlaces};
 use crate::catalogue::normalise;
@@ -34,16 +36,32 @@ pub enum Request {
     Zone,
     /// Reminder time.
     Hour,
+    /// Days on which no message comes.
+    Quiet,
+    /// Whether one gardens at weekends.
+    Weekends,
+    /// Gardening at weekends; a sentence without a command.
+    AtWeekends,
+    /// Gardening on any day of the week; a sentence without a command.
+    AnyDay,
+    /// A holiday.
+    Holiday,
+    /// Back from a holiday; a sentence without a command.
+    Back,
     /// Wait out a cold spell.
     Hold,
     /// Where seedlings are raised and what covers the beds.
     Place,
     /// The coordinator's page.
     Club,
+    /// The club's lists.
+    Lists,
     /// A sowing that was made.
     Sown,
     /// The list of one's sowings.
     Sowings,
+    /// One's own varieties and what their packets say.
+    Variety,
     /// Taking the last change back.
     Undo,
     /// How far north the garden lies.
@@ -67,11 +85,16 @@ impl Request {
             "ask" => Self::Ask,
             "zone" => Self::Zone,
             "hour" => Self::Hour,
+            "quiet" => Self::Quiet,
+            "weekends" | "weekend" => Self::Weekends,
+            "holiday" | "holidays" | "vacation" => Self::Holiday,
             "hold" => Self::Hold,
             "place" => Self::Place,
             "club" => Self::Club,
+            "lists" | "list" => Self::Lists,
             "sown" | "sowed" => Self::Sown,
             "sowings" => Self::Sowings,
+            "variety" | "varieties" => Self::Variety,
             "undo" => Self::Undo,
             "latitude" => Self::Latitude,
             _ => return None,
@@ -88,9 +111,12 @@ struct Openings {
     latitude: Sides,
     #[serde(default)]
     fold: Vec<(String, String)>,
+    days: DayLists,
     places: RawPlaces,
     hold: RawHold,
     seasons: RawSeasons,
+    #[serde(default)]
+    list_words: ListWords,
 }
 
 /// The words behind a latitude.
@@ -111,10 +137,18 @@ struct Lists {
     frost: Vec<String>,
     zone: Vec<String>,
     hour: Vec<String>,
+    quiet: Vec<String>,
+    weekends: Vec<String>,
+    any_day: Vec<String>,
+    holiday: Vec<String>,
+    back: Vec<String>,
     hold: Vec<String>,
     settings: Vec<String>,
+    #[serde(default)]
+    of_club: Vec<String>,
     sown: Vec<String>,
     sowings: Vec<String>,
+    variety: Vec<String>,
     undo: Vec<String>,
     latitude: Vec<String>,
 }
@@ -146,12 +180,15 @@ pub struct Sentences {
     north: Vec<String>,
     south: Vec<String>,
     fold: Vec<(String, String)>,
+    /// Words about days.
+    pub days: DayWords,
     /// How places and covers are told.
     pub places: PlaceWords,
     /// How hot and wet months are told.
     pub seasons: SeasonWords,
     /// How long a hold is.
     pub hold: HoldWords,
+    list_words: ListWords,
 }
 
 impl Sentences {
@@ -171,10 +208,17 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
+            (lists.quiet, Request::Quiet),
+            (lists.weekends, Request::AtWeekends),
+            (lists.any_day, Request::AnyDay),
+            (lists.holiday, Request::Holiday),
+            (lists.back, Request::Back),
             (lists.hold, Request::Hold),
             (lists.settings, Request::Settings),
+            (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
             (lists.sowings, Request::Sowings),
+            (lists.variety, Request::Variety),
             (lists.undo, Request::Undo),
             (lists.latitude, Request::Latitude),
         ]
@@ -200,14 +244,22 @@ impl Sentences {
             north: list(&read.latitude.north),
             south: list(&read.latitude.south),
             fold: read.fold.clone(),
+            days: DayWords::new(read.days)?,
             places: PlaceWords::new(read.places),
             seasons: SeasonWords::new(&read.seasons),
             hold: HoldWords::new(&read.hold),
+            list_words: read.list_words,
         })
     }
 
     fn plain(&self, text: &str) -> String {
         folded(&normalise(text), &self.fold)
+    }
+
+    /// The language's own verbs of `/list`.
+    #[must_use]
+    pub fn list_words(&self) -> &ListWords {
+        &self.list_words
     }
 
     /// Whether the text means the whole list: "all", "everything".

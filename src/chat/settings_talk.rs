@@ -3,10 +3,11 @@
 use chrono::{NaiveTime, Timelike};
 use chrono_tz::Tz;
 
-use crate::club::{LanguageTag, ReminderTime, SettingFrom, Units, ZoneMatch, find_zone};
+use crate::club::{LanguageTag, QuietDays, ReminderTime, SettingFrom, Units, ZoneMatch, find_zone};
 use crate::messages::{Button, Buttons, Press, Topic};
 use crate::wording::{args, quoted};
 
+use super::days_talk;
 use super::desk::Desk;
 use super::facts::{Change, Expected};
 use super::{hold_talk, place_talk};
@@ -39,6 +40,7 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         SettingFrom::Nobody => desk.say_key("settings-zone-none"),
     });
     lines.push(desk.say("settings-hour", &args().text("time", voice.time(member.reminder_time))));
+    lines.extend(days_lines(desk));
     lines.push(match settings.units {
         Units::Metric => desk.say_key("settings-units-metric"),
         Units::Customary => desk.say_key("settings-units-customary"),
@@ -62,12 +64,40 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         ],
         vec![desk.button("button-hour", Press::AskHour), units],
     ];
-    buttons.push(vec![
-        desk.button("button-language", Press::AskLanguage(Topic::Mine)),
-        desk.button("button-place", Press::AskPlace),
-    ]);
+    let weekends = if member.habits.at_weekends {
+        desk.button("button-weekends-off", Press::Weekends(false))
+    } else {
+        desk.button("button-weekends-on", Press::Weekends(true))
+    };
+    buttons.push(vec![desk.button("button-quiet", Press::AskQuiet), weekends]);
+    let holiday = match days_talk::coming_end(desk) {
+        Some(_) => desk.button("button-holiday-over", Press::HolidayOver),
+        None => desk.button("button-holiday", Press::AskHoliday),
+    };
+    buttons.push(vec![holiday, desk.button("button-place", Press::AskPlace)]);
+    buttons.push(vec![desk.button("button-language", Press::AskLanguage(Topic::Mine))]);
+    if desk.in_private() && desk.facts.clubs.len() > 1 {
+        buttons.push(vec![desk.button("button-which-club", Press::WhichClub)]);
+    }
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
+}
+
+/// What the member set of their days.
+fn days_lines(desk: &Desk<'_>) -> Vec<String> {
+    let habits = desk.facts.member.habits;
+    let mut lines = Vec::new();
+    if habits.quiet != QuietDays::NONE {
+        let days = args().text("days", days_talk::quiet_words(desk, habits.quiet));
+        lines.push(desk.say("settings-quiet", &days));
+    }
+    if habits.at_weekends {
+        lines.push(desk.say_key("settings-weekends"));
+    }
+    if let Some(until) = days_talk::coming_end(desk) {
+        lines.push(desk.say("settings-holiday", &args().text("date", desk.date(until))));
+    }
+    lines
 }
 
 /// A zone's name as people read it.

@@ -31,22 +31,23 @@ impl Asked<'_> {
             Ok(soil_c) => soil_c,
             Err(text) => return Answer { text, ..Answer::default() },
         };
-        let crops = self.crops();
-        if crops.is_empty() {
+        let subjects = self.subjects();
+        if subjects.is_empty() {
             return self.sowable_at(soil_c);
         }
         let mut answer = Answer::default();
         let mut parts = Vec::new();
-        for crop in crops {
+        for subject in &subjects {
+            let crop = subject.crop.as_ref();
             let Some(weighed) = self.soil_and_date(crop, soil_c) else {
                 let date = assess(crop, self.garden, Step::SowOutdoors, self.understood.on);
                 parts.push(self.not_in_the_ground(crop, soil_c));
-                answer.assessments.push(date);
+                answer.keep(vec![date], subject);
                 continue;
             };
             parts.push(self.soil_text(&weighed, soil_c));
             answer.figures.push((crop.id.clone(), soil_figures(&weighed, soil_c)));
-            answer.assessments.push(weighed.date);
+            answer.keep(vec![weighed.date], subject);
         }
         if !answer.figures.is_empty() {
             parts.push(self.speech.plain("soil-measure"));

@@ -3,7 +3,7 @@
 use chrono::{NaiveDate, TimeDelta};
 
 use crate::club::{MOST_PLANTS, Mark, Sowing};
-use crate::messages::{Button, Press};
+use crate::messages::{Buttons, Press};
 use crate::planning::{Crop, CropId, Garden, JobKey, Step, Way, best_ways, sowing_place};
 use crate::wording::args;
 
@@ -13,7 +13,7 @@ use super::emergence_answer::{bounds, is_believed, whole};
 use super::facts::{Change, Expected};
 use super::question_talk::which_crop;
 use super::sowing_text::{follow_up, short_follow_up, sowing_words};
-use super::understand::{SownText, ToldDay};
+use super::understand::{OwnName, SownText, ToldDay};
 
 /// The most crops for which each sowing is told with all that follows.
 const MOST_WHOLE: usize = 3;
@@ -36,10 +36,9 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str, head: &str) {
         desk.reply(text);
         return;
     }
-    let understanding = &desk.tongue.understanding;
-    let mut told = understanding.sown_in(rest, desk.today);
+    let mut told = sown_in(desk, rest, desk.today);
     if told.on == ToldDay::NotSaid {
-        told.on = understanding.sown_in(head, desk.today).on;
+        told.on = sown_in(desk, head, desk.today).on;
     }
     take(desk, rest, &told);
 }
@@ -68,17 +67,23 @@ pub(super) fn which_came(desk: &mut Desk<'_>, told: &str, text: &str) -> bool {
 
 /// A word of what was told on the day `on` means this crop.
 pub(super) fn meant(desk: &mut Desk<'_>, text: &str, crop: &CropId, on: NaiveDate) {
-    let told = desk.tongue.understanding.sown_in(text, on).meaning(crop);
+    let told = sown_in(desk, text, on).meaning(crop);
     take(desk, text, &told);
 }
 
 /// Takes a text as what was sown; `false` where it names no crop.
 pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
-    if text.contains('?') || desk.tongue.understanding.sown_in(text, desk.today).crops.is_empty() {
+    if text.contains('?') || sown_in(desk, text, desk.today).crops.is_empty() {
         return false;
     }
     sown(desk, text, "");
     true
+}
+
+/// What a text tells of sowings; a variety's name stands for its crop.
+fn sown_in(desk: &Desk<'_>, text: &str, on: NaiveDate) -> SownText {
+    let own = OwnName::all(&desk.facts.varieties);
+    desk.tongue.understanding.sown_in_own(text, on, &own).0
 }
 
 /// The sowings that were told, or the one sentence that says why there are none.
@@ -167,7 +172,8 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
     let whole = sowings.len() <= MOST_WHOLE;
     for sowing in sowings {
         let Some(crop) = desk.crop(&sowing.crop) else { continue };
-        if !desk.facts.crops.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
+        // What was sown is the member's own from then on, whatever becomes of a list.
+        if !desk.facts.growing.own.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
             new_crops.push(sowing.crop.clone());
         }
         let what = sowing_words(desk, &sowing);
@@ -204,13 +210,17 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
         lines.push(desk.say_key("sown-without-frost"));
     }
     desk.change(Change::Together(parts));
-    let buttons = vec![vec![undo_button(desk)]];
+    let buttons = undo_buttons(desk);
     desk.reply_with(lines.join("\n\n"), buttons);
 }
 
-/// The button that takes back what this message changed.
-pub(super) fn undo_button(desk: &Desk<'_>) -> Button {
-    desk.button("button-undo", Press::Undo(desk.facts.next_change))
+/// The button that takes back what this message changed. In a group everybody could press it, so
+/// there /undo does.
+pub(super) fn undo_buttons(desk: &Desk<'_>) -> Buttons {
+    if !desk.in_private() {
+        return Vec::new();
+    }
+    vec![vec![desk.button("button-undo", Press::Undo(desk.facts.next_change))]]
 }
 
 /// The changes that the *done* of a sowing job makes: one sowing, and the mark.

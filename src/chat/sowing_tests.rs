@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 
 use super::{Change, Expected, Facts, Knowledge, Outcome, decide};
-use crate::club::{LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
+use crate::club::{Growing, Habits, LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
 use crate::messages::{
     Button, Chat, ChatKind, Incoming, JobAnswer, Outgoing, Person, Press, Role, What,
 };
@@ -33,6 +33,7 @@ fn facts() -> Facts {
             language: None,
             units: None,
             reminder_time: ReminderTime::default(),
+            habits: Habits::default(),
             hot_and_wet: None,
             latitude: None,
             months: None,
@@ -41,10 +42,19 @@ fn facts() -> Facts {
             hold: None,
         },
         club: None,
+        clubs: Vec::new(),
+        helpers: Vec::new(),
+        lists: Vec::new(),
+        offered_list: None,
         invited_to: None,
+        growing: Growing {
+            own: vec![CropId::new("basil"), CropId::new("tomato")],
+            ..Growing::default()
+        },
         crops: vec![CropId::new("basil"), CropId::new("tomato")],
         marks: Vec::new(),
         sowings: Vec::new(),
+        varieties: Vec::new(),
         next_change: 5,
         last_change: None,
         expected: None,
@@ -88,7 +98,10 @@ fn outcome(facts: &Facts, what: What) -> Outcome {
 }
 
 fn says(facts: &Facts, text: &str) -> Outcome {
-    outcome(facts, What::Text { text: text.to_owned(), message: 1, addressed: true })
+    outcome(
+        facts,
+        What::Text { text: text.to_owned(), message: 1, addressed: true, replies_to: None },
+    )
 }
 
 fn presses(facts: &Facts, press: &Press) -> Outcome {

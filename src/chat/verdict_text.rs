@@ -1,6 +1,6 @@
 //! A verdict in words: the verdict first, why in numbers, then the next thing to do.
 
-use chrono::{Datelike, NaiveDate, TimeDelta};
+use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
     Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
@@ -312,7 +312,7 @@ impl Telling<'_> {
                 .args()
                 .text("ready", self.date(ripe.first_late))
                 .text("end", self.date(ripe.end));
-            let frost_decides = ripe.first_late + TimeDelta::days(14) > ripe.end;
+            let frost_decides = ripe.first_late > ripe.end;
             let bloom = self.crop.harvest.kind == HarvestKind::Bloom;
             if frost_decides {
                 return Some(if bloom {

@@ -1,9 +1,9 @@
 //! What takes a change back.
 
-use chrono::NaiveDate;
+use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
-use super::Sowing;
+use super::{ListId, Sowing, Variety};
 use crate::planning::{CropId, JobKey};
 
 /// One thing that is put back as it was. Its JSON form is kept and outlives a release.
@@ -30,6 +30,25 @@ pub enum PutBack {
     SowingOff(i64),
     /// A sowing is as it was, also one that was removed.
     SowingAs(Sowing),
+    /// A variety that was told is forgotten.
+    VarietyOff(i64),
+    /// A variety is as it was, also one that was removed.
+    VarietyAs(Variety),
+    /// A list that was subscribed to is not any more.
+    Unsubscribe(ListId),
+    /// A subscription that was ended is there again.
+    Subscribe {
+        /// The list.
+        list: ListId,
+        /// When it began, which is its place.
+        since: DateTime<Utc>,
+        /// The crops as they had been told last, where the list had changed since.
+        told: Option<Vec<CropId>>,
+    },
+    /// A crop that was left out of lists is not any more.
+    SkipOff(CropId),
+    /// A crop is left out of lists again.
+    SkipOn(CropId),
 }
 
 /// A member's last change that can be taken back.
@@ -44,6 +63,7 @@ pub struct LastChange {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::planning::Packet;
 
     #[test]
     fn the_kept_form_is_pinned() {
@@ -61,6 +81,27 @@ mod tests {
             ),
             (PutBack::Mark { job, was: None }, r#"{"mark":{"job":"pea.so.s.2026","was":null}}"#),
             (PutBack::SowingOff(17), r#"{"sowing_off":17}"#),
+            (PutBack::VarietyOff(17), r#"{"variety_off":17}"#),
+            (
+                PutBack::VarietyAs(Variety {
+                    id: 17,
+                    crop: CropId::new("pea"),
+                    name: None,
+                    packet: Packet { apart_cm: Some(5), ..Packet::default() },
+                }),
+                r#"{"variety_as":{"id":17,"crop":"pea","name":null,"packet":{"apart_cm":5}}}"#,
+            ),
+            (PutBack::Unsubscribe(3), r#"{"unsubscribe":3}"#),
+            (
+                PutBack::Subscribe {
+                    list: 3,
+                    since: "2026-04-22T07:00:00Z".parse().expect("an instant"),
+                    told: Some(vec![CropId::new("pea")]),
+                },
+                r#"{"subscribe":{"list":3,"since":"2026-04-22T07:00:00Z","told":["pea"]}}"#,
+            ),
+            (PutBack::SkipOff(CropId::new("pea")), r#"{"skip_off":"pea"}"#),
+            (PutBack::SkipOn(CropId::new("pea")), r#"{"skip_on":"pea"}"#),
         ] {
             assert_eq!(serde_json::to_string(&put_back).expect("JSON"), json);
             assert_eq!(serde_json::from_str::<PutBack>(json).expect("read"), put_back);

@@ -2,7 +2,7 @@
 
 use chrono_tz::Tz;
 
-use super::{LanguageTag, ReminderTime, Units};
+use super::{Digest, Habits, LanguageTag, ReminderTime, Units};
 use crate::planning::{Cover, Frost, Garden, Hold, HotAndWet, Place};
 
 /// The store's number of a club; it outlives every change of the group's own id.
@@ -26,6 +26,8 @@ pub struct Club {
     pub zone: Option<Tz>,
     /// Language.
     pub language: Option<LanguageTag>,
+    /// When the group gets its week.
+    pub digest: Option<Digest>,
     /// The cold spell that the club waits out.
     pub hold: Option<Hold>,
     /// The opaque token of the button that joins a member to this club.
@@ -53,6 +55,8 @@ pub struct Member {
     pub units: Option<Units>,
     /// When the morning reminder comes.
     pub reminder_time: ReminderTime,
+    /// On which days they garden and want to hear of it.
+    pub habits: Habits,
     /// For a garden without frost: the hot and the wet months as the member wrote them.
     pub hot_and_wet: Option<String>,
     /// Degrees from the equator, north positive, -90 to 90; for what the length of days decides.

@@ -10,8 +10,12 @@ use serde::Serialize;
 
 use super::flags::{BadInput, GardenFlags, Read};
 use super::{CommandError, read_all};
-use crate::chat::{Answer, Asked, Figures, Intent, Knowledge};
-use crate::planning::{Assessment, CropId, Reason, Ripening, Ripens, Step, Verdict, Window};
+use crate::chat::understand::OwnName;
+use crate::chat::{Asked, Figures, Intent, Knowledge, Own};
+use crate::club::Variety;
+use crate::planning::{
+    Assessment, CropId, Packet, Reason, Ripening, Ripens, Step, Verdict, Window, what_helps,
+};
 use crate::wording::Speech;
 
 /// The arguments of `sowbell ask`.
@@ -95,6 +99,10 @@ struct UnderstoodAs {
 #[derive(Debug, Serialize)]
 struct Weighed {
     crop: CropId,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    variety: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    packet: Option<Packet>,
     step: Step,
     verdict: Option<Verdict>,
     reason: Option<Reason>,
@@ -123,20 +131,51 @@ struct RipeningFigures {
     first_to: NaiveDate,
     season_ends: NaiveDate,
     days_to_spare: i64,
+    season_ends_at_risk: NaiveDate,
+    days_to_spare_at_risk: i64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    helps: Option<HelpFigures>,
+}
+
+#[derive(Debug, Serialize)]
+struct HelpFigures {
+    earlier_step: Option<Step>,
+    earlier_by: Option<NaiveDate>,
+    days_at_most: Option<i64>,
+    cover_to_c: Option<i64>,
 }
 
 fn answer(question: &str, read: &Read, knowledge: &Knowledge, speech: &Speech) -> Answered {
     let understanding = &knowledge.tongue(&read.language).understanding;
-    let understood = understanding.understand(question, read.today);
+    let names = OwnName::all(&read.varieties);
+    let (understood, named) = understanding.understand_own(question, read.today, &names, None);
     let answer = Asked {
         understood: &understood,
         garden: read.garden,
         own_crops: None,
         today: read.today,
-        catalogue: &knowledge.catalogue,
+        catalogue: &read.catalogue,
+        own: Some(Own {
+            catalogue: &knowledge.catalogue,
+            varieties: &read.varieties,
+            follows: true,
+            named: &named,
+            sowings: &[],
+            marks: &[],
+        }),
         speech,
     }
     .answer();
+    let mut figures = answer.figures.clone();
+    let answers = answer.assessments.iter().enumerate().map(|(at, one)| {
+        let ripe = answer.ripening.iter().find(|(of, _)| *of == Some(at)).map(|(_, ripe)| ripe);
+        let variety = answer.varieties.get(at).and_then(Option::as_ref);
+        let ripening = ripe.map(|ripe| ripening_figures(ripe, read, knowledge, variety));
+        // What was reckoned of a crop's seed stands with its first step.
+        let reckoned = figures.iter().position(|(crop, _)| *crop == one.crop);
+        let figures = reckoned.map(|at| figures.swap_remove(at).1);
+        Weighed { figures, ..weighed(one, variety, ripening) }
+    });
     Answered {
         question: question.to_owned(),
         understood: UnderstoodAs {
@@ -145,32 +184,21 @@ fn answer(question: &str, read: &Read, knowledge: &Knowledge, speech: &Speech) -
             step: understood.step,
             on: understood.on,
         },
-        answers: weighed_all(&answer),
-        text: answer.text,
+        answers: answers.collect(),
+        text: answer.text.clone(),
     }
 }
 
-/// Every step that was weighed; what was reckoned of a crop's seed stands with its first one.
-fn weighed_all(answer: &Answer) -> Vec<Weighed> {
-    let mut figures = answer.figures.clone();
-    let mut all = Vec::new();
-    for assessment in &answer.assessments {
-        let mut one = weighed(assessment, &answer.ripening);
-        if let Some(at) = figures.iter().position(|(crop, _)| *crop == one.crop) {
-            one.figures = Some(figures.swap_remove(at).1);
-        }
-        all.push(one);
-    }
-    all
-}
-
-fn weighed(assessment: &Assessment, ripening: &[Ripening]) -> Weighed {
+fn weighed(
+    assessment: &Assessment,
+    variety: Option<&Variety>,
+    ripening: Option<RipeningFigures>,
+) -> Weighed {
     let windows = &assessment.windows;
-    let ripe = ripening
-        .iter()
-        .find(|ripe| ripe.start.crop == assessment.crop && ripe.start.step == assessment.step);
     Weighed {
         crop: assessment.crop.clone(),
+        variety: variety.and_then(|variety| variety.name.clone()),
+        packet: variety.map(|variety| variety.packet),
         step: assessment.step,
         verdict: assessment.verdict.ok(),
         reason: assessment.verdict.err(),
@@ -183,13 +211,34 @@ fn weighed(assessment: &Assessment, ripening: &[Ripening]) -> Weighed {
             plant_out: windows.plant_out.clone(),
             sow_outdoors: windows.sow_outdoors.clone(),
         },
-        ripening: ripe.map(|ripe| RipeningFigures {
-            ripens: ripe.ripens,
-            first_from: ripe.first_early,
-            first_to: ripe.first_late,
-            season_ends: ripe.end,
-            days_to_spare: ripe.days_to_spare,
-        }),
+        ripening,
         figures: None,
+    }
+}
+
+fn ripening_figures(
+    ripe: &Ripening,
+    read: &Read,
+    knowledge: &Knowledge,
+    variety: Option<&Variety>,
+) -> RipeningFigures {
+    let grown = variety.and_then(|variety| variety.grown(&knowledge.catalogue));
+    let crop = grown.as_ref().or_else(|| read.catalogue.get(ripe.crop.as_str()));
+    let helps = crop.map(|crop| what_helps(crop, read.garden, ripe, read.today));
+    let helps = helps.filter(|_| ripe.ripens != Ripens::Yes).map(|helps| HelpFigures {
+        earlier_step: helps.earlier.map(|(step, _)| step),
+        earlier_by: helps.earlier.map(|(_, on)| on),
+        days_at_most: helps.days_at_most,
+        cover_to_c: helps.cover.map(|cover| cover.fleece_c),
+    });
+    RipeningFigures {
+        ripens: ripe.ripens,
+        first_from: ripe.first_early,
+        first_to: ripe.first_late,
+        season_ends: ripe.end,
+        days_to_spare: ripe.days_to_spare,
+        season_ends_at_risk: ripe.risk_end,
+        days_to_spare_at_risk: ripe.days_to_spare_at_risk(),
+        helps,
     }
 }

@@ -11,19 +11,19 @@ use crate::wording::Speech;
 ///
 /// # Errors
 /// A sentence that offers what is near, where there is no single such crop.
-pub(super) fn crop_named<'k>(
+pub(super) fn crop_named<'r>(
     written: &str,
-    read: &Read,
-    knowledge: &'k Knowledge,
+    read: &'r Read,
+    knowledge: &Knowledge,
     speech: &Speech,
-) -> Result<&'k Crop, BadInput> {
+) -> Result<&'r Crop, BadInput> {
     // An id always means its crop, even where the word alone could mean two.
-    if let Some(crop) = knowledge.catalogue.get(written) {
+    if let Some(crop) = read.catalogue.get(written) {
         return Ok(crop);
     }
     let tongue = knowledge.tongue(&read.language);
     if let Some(Meaning::Crop(id)) = tongue.names.lookup(&normalise(written))
-        && let Some(crop) = knowledge.catalogue.get(id.as_str())
+        && let Some(crop) = read.catalogue.get(id.as_str())
     {
         return Ok(crop);
     }

@@ -4,10 +4,11 @@ use chrono::{NaiveDate, Utc};
 use chrono_tz::Tz;
 use clap::Args;
 
+use crate::catalogue::Catalogue;
 use crate::chat::Knowledge;
-use crate::club::LanguageTag;
+use crate::club::{LanguageTag, Variety, as_grown};
 use crate::planning::{Basis, Frost, Garden, HotAndWet, MonthDay, Months};
-use crate::wording::Speech;
+use crate::wording::{Speech, quoted};
 
 /// What the user gave is wrong; the sentence names the mend.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -26,6 +27,11 @@ pub struct GardenFlags {
     /// The average first autumn frost as MM-DD, or none.
     #[arg(long, value_name = "MM-DD|none")]
     first_frost: Option<String>,
+    /// A variety's packet, the crop first, for example: "tomato Early Lantern: start indoors 6-8
+    /// weeks before last frost, 75 days". May be given several times; of one crop the last one
+    /// counts, and the others where they are named.
+    #[arg(long, value_name = "TEXT")]
+    packet: Vec<String>,
     /// In a garden without frost: the hot months, such as 6-9, or none.
     #[arg(long, value_name = "MONTHS")]
     hot: Option<String>,
@@ -51,6 +57,9 @@ pub(super) struct Read {
     pub today: NaiveDate,
     pub garden: Garden,
     pub language: LanguageTag,
+    pub varieties: Vec<Variety>,
+    /// The crops as those varieties are grown.
+    pub catalogue: Catalogue,
 }
 
 impl GardenFlags {
@@ -73,7 +82,29 @@ impl GardenFlags {
             Some(text) => date(text)?,
             None => Utc::now().with_timezone(&zone).date_naive(),
         };
-        Ok(Read { today, garden, language: language(&self.language, knowledge)? })
+        let language = language(&self.language, knowledge)?;
+        let varieties = self.varieties(&language, knowledge)?;
+        let catalogue = as_grown(&knowledge.catalogue, &varieties);
+        let catalogue = catalogue.unwrap_or_else(|| knowledge.catalogue.clone());
+        Ok(Read { today, garden, language, varieties, catalogue })
+    }
+
+    /// The varieties of the packets, numbered in their order.
+    fn varieties(
+        &self,
+        language: &LanguageTag,
+        knowledge: &Knowledge,
+    ) -> Result<Vec<Variety>, BadInput> {
+        let speech = knowledge.speech(language, language.units());
+        let mut varieties: Vec<Variety> = Vec::new();
+        for (text, id) in self.packet.iter().zip(1..) {
+            let told = knowledge
+                .read_variety(text, language, &speech)
+                .map_err(|why| BadInput(format!("--packet {}: {why}", quoted(text))))?;
+            varieties.retain(|other| !other.is(&told.crop, told.name.as_deref()));
+            varieties.push(Variety { id, ..told });
+        }
+        Ok(varieties)
     }
 }
 

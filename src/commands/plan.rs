@@ -12,8 +12,9 @@ use super::crop_names::crop_named;
 use super::flags::{BadInput, GardenFlags, Read};
 use super::sowing_figures::{PlannedEmergence, planned_emergence, planned_seeds};
 use crate::chat::{Knowledge, SeedCountFigures, job_why, onion_sentence};
+use crate::club::followed;
 use crate::planning::{
-    Crop, CropId, Job, Label, MOST_PLANTS, Season, Step, USUAL_CELLS, planned_jobs,
+    Crop, CropId, Job, Label, MOST_PLANTS, Packet, Season, Step, USUAL_CELLS, planned_jobs,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -48,6 +49,10 @@ struct PlannedJob {
     ideal_to: NaiveDate,
     to: NaiveDate,
     why: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    variety: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    packet: Option<Packet>,
     /// For a sowing: when it should be up.
     #[serde(skip_serializing_if = "Option::is_none")]
     emergence: Option<PlannedEmergence>,
@@ -62,6 +67,7 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
     let speech = read.speech(&knowledge);
     let crops = crops(arguments.crops.as_deref(), &read, &knowledge, &speech)?;
     let plants = plants(arguments.plants.as_deref())?;
+    let variety = |crop: &Crop| followed(&read.varieties, &crop.id);
     let season = read.garden.season_on(read.today);
     let mut all: Vec<(&Crop, Job)> = crops
         .iter()
@@ -90,6 +96,8 @@ pub(super) fn run(arguments: &PlanArgs, out: &mut impl Write) -> Result<(), Comm
                 ideal_to: job.window.ideal_to,
                 to: job.window.to,
                 why: why(crop, job),
+                variety: variety(crop).and_then(|variety| variety.name.clone()),
+                packet: variety(crop).map(|variety| variety.packet),
                 emergence: planned_emergence(crop, job.key.step, read.garden.place),
                 seeds: planned_seeds(crop, job.key.step, plants),
             })
@@ -155,8 +163,8 @@ fn latitude(text: &str) -> Result<i64, BadInput> {
 
 fn crops<'k>(
     text: Option<&str>,
-    read: &Read,
-    knowledge: &'k Knowledge,
+    read: &'k Read,
+    knowledge: &Knowledge,
     speech: &Speech,
 ) -> Result<Vec<&'k Crop>, BadInput> {
     let Some(text) = text.filter(|text| !text.trim().is_empty()) else {

@@ -123,8 +123,8 @@ fn laid_out(plan: &TrayPlan<'_>, telling: &TrayTelling<'_>) -> LaidOut {
 /// The crops of the flag with their cells; one that is named twice gets the cells of both.
 fn wanted<'k>(
     text: Option<&str>,
-    read: &Read,
-    knowledge: &'k Knowledge,
+    read: &'k Read,
+    knowledge: &Knowledge,
     speech: &Speech,
 ) -> Result<Vec<Wanted<'k>>, BadInput> {
     let Some(text) = text.filter(|text| !text.trim().is_empty()) else {

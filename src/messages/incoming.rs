@@ -77,6 +77,8 @@ pub struct Shown {
     pub text: String,
     /// The labels and data of its buttons, row by row; buttons without data are left out.
     pub buttons: Vec<Vec<(String, String)>>,
+    /// The person whose message it answers, when the platform tells; never a bot.
+    pub asked_by: Option<i64>,
 }
 
 /// What happened.
@@ -92,6 +94,8 @@ pub enum What {
         /// Whether it surely speaks to the bot: in private, a command that names the bot or no
         /// bot, a reply to the bot's message, or a mention of its name.
         addressed: bool,
+        /// Who wrote the message that it replies to, where a person or a bot did.
+        replies_to: Option<Box<Person>>,
     },
     /// A button under one of the bot's messages.
     Pressed {

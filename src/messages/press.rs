@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
-use crate::club::{ReminderTime, Units};
+use crate::club::{QuietDays, ReminderTime, Units};
 use crate::planning::{Basis, Cover, CropId, Frost, FrostDates, Hold, JobKey, MonthDay, Place};
 
 /// What a member answers to a job.
@@ -62,12 +62,26 @@ pub enum Press {
     EndSowing(i64, u16),
     /// Record a new sowing today like the one of this number.
     SowAgain(i64),
+    /// Follow the variety of this number.
+    FollowVariety(i64),
+    /// Remove the variety of this number.
+    DropVariety(i64),
     /// Take back the change of this number, if it is still the last.
     Undo(i64),
     /// Set the reminder time.
     Hour(ReminderTime),
     /// Ask for a reminder time.
     AskHour,
+    /// Set the days on which no message comes.
+    Quiet(QuietDays),
+    /// Show the days on which no message comes.
+    AskQuiet,
+    /// Set whether the member gardens at weekends.
+    Weekends(bool),
+    /// Ask for the end of a holiday.
+    AskHoliday,
+    /// The holiday is over.
+    HolidayOver,
     /// Set the time zone.
     Zone(Topic, Tz),
     /// Ask for a zone.
@@ -90,6 +104,22 @@ pub enum Press {
     Settings,
     /// Show the coordinator's page.
     ClubPage,
+    /// Show the club's lists.
+    Lists,
+    /// Show a list by its number.
+    List(i64),
+    /// Subscribe to a list by its number.
+    Subscribe(i64),
+    /// End the subscription to a list by its number.
+    Unsubscribe(i64),
+    /// Take a list out of the archive, by its number.
+    ReopenList(i64),
+    /// A member by their number is no helper of the club any more.
+    DismissHelper(i64),
+    /// Ask which of several clubs is meant in private.
+    WhichClub,
+    /// The club of this number is meant from now on.
+    UseClub(i64),
 }
 
 /// Button data that no release of this program wrote.
@@ -200,9 +230,17 @@ impl fmt::Display for Press {
             Self::Sowings(page) => write!(f, "S:{page}"),
             Self::EndSowing(id, page) => write!(f, "e:{id}:{page}"),
             Self::SowAgain(id) => write!(f, "r:{id}"),
+            Self::FollowVariety(id) => write!(f, "y:{id}"),
+            Self::DropVariety(id) => write!(f, "Y:{id}"),
             Self::Undo(number) => write!(f, "U:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
+            Self::Quiet(days) => write!(f, "qd:{days}"),
+            Self::AskQuiet => f.write_str("QD"),
+            Self::Weekends(true) => f.write_str("we:y"),
+            Self::Weekends(false) => f.write_str("we:n"),
+            Self::AskHoliday => f.write_str("HD"),
+            Self::HolidayOver => f.write_str("hd"),
             Self::Zone(topic, zone) => write!(f, "z:{topic}:{}", zone.name()),
             Self::AskZone(topic) => write!(f, "Z:{topic}"),
             Self::Units(Units::Metric) => f.write_str("u:m"),
@@ -216,6 +254,14 @@ impl fmt::Display for Press {
             Self::Hold(topic, Some(hold)) => write!(f, "o:{topic}:{hold}"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
+            Self::Lists => f.write_str("ls"),
+            Self::List(id) => write!(f, "li:{id}"),
+            Self::Subscribe(id) => write!(f, "l+:{id}"),
+            Self::Unsubscribe(id) => write!(f, "l-:{id}"),
+            Self::ReopenList(id) => write!(f, "lo:{id}"),
+            Self::DismissHelper(id) => write!(f, "hd:{id}"),
+            Self::WhichClub => f.write_str("cw"),
+            Self::UseClub(id) => write!(f, "cu:{id}"),
         }
     }
 }
@@ -267,9 +313,20 @@ fn read(text: &str) -> Option<Press> {
             Press::EndSowing(id.parse().ok()?, page.parse().ok()?)
         }
         "r" => Press::SowAgain(rest.parse().ok()?),
+        "y" => Press::FollowVariety(rest.parse().ok()?),
+        "Y" => Press::DropVariety(rest.parse().ok()?),
         "U" => Press::Undo(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
+        "qd" => Press::Quiet(rest.parse().ok()?),
+        "QD" if rest.is_empty() => Press::AskQuiet,
+        "we" => Press::Weekends(match rest {
+            "y" => true,
+            "n" => false,
+            _ => return None,
+        }),
+        "HD" if rest.is_empty() => Press::AskHoliday,
+        "hd" if rest.is_empty() => Press::HolidayOver,
         "z" => {
             let (topic, zone) = pair()?;
             Press::Zone(topic.parse().ok()?, zone.parse().ok()?)
@@ -301,6 +358,14 @@ fn read(text: &str) -> Option<Press> {
         }
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
+        "ls" if rest.is_empty() => Press::Lists,
+        "li" => Press::List(rest.parse().ok()?),
+        "l+" => Press::Subscribe(rest.parse().ok()?),
+        "l-" => Press::Unsubscribe(rest.parse().ok()?),
+        "lo" => Press::ReopenList(rest.parse().ok()?),
+        "hd" => Press::DismissHelper(rest.parse().ok()?),
+        "cw" if rest.is_empty() => Press::WhichClub,
+        "cu" => Press::UseClub(rest.parse().ok()?),
         _ => return None,
     })
 }
@@ -335,7 +400,21 @@ mod tests {
         NaiveDate::from_ymd_opt(2026, 4, 22).expect("a date")
     }
 
+    /// The forms about days on which messages come.
+    fn pinned_days() -> Vec<(Press, &'static str)> {
+        vec![
+            (Press::Quiet("67".parse().expect("days")), "qd:67"),
+            (Press::Quiet(QuietDays::NONE), "qd:-"),
+            (Press::AskQuiet, "QD"),
+            (Press::Weekends(true), "we:y"),
+            (Press::Weekends(false), "we:n"),
+            (Press::AskHoliday, "HD"),
+            (Press::HolidayOver, "hd"),
+        ]
+    }
+
     /// Every form that ever went out under a message; none may be changed or taken off.
+    #[expect(clippy::too_many_lines, reason = "a list that only grows")]
     fn pinned() -> Vec<(Press, &'static str)> {
         let crop = || CropId::new("brussels_sprouts");
         vec![
@@ -400,6 +479,8 @@ mod tests {
             (Press::Sowings(1), "S:1"),
             (Press::EndSowing(17, 1), "e:17:1"),
             (Press::SowAgain(17), "r:17"),
+            (Press::FollowVariety(17), "y:17"),
+            (Press::DropVariety(17), "Y:17"),
             (Press::Undo(42), "U:42"),
             (Press::Frost(Topic::Mine, None), "f:m:-"),
             (Press::Frost(Topic::Mine, Some(Frost::Free)), "f:m:n"),
@@ -439,9 +520,24 @@ mod tests {
         ]
     }
 
+    /// The same, of lists and clubs.
+    fn pinned_of_clubs() -> Vec<(Press, &'static str)> {
+        vec![
+            (Press::Lists, "ls"),
+            (Press::List(7), "li:7"),
+            (Press::Subscribe(7), "l+:7"),
+            (Press::Unsubscribe(7), "l-:7"),
+            (Press::ReopenList(7), "lo:7"),
+            (Press::DismissHelper(12), "hd:12"),
+            (Press::WhichClub, "cw"),
+            (Press::UseClub(3), "cu:3"),
+        ]
+    }
+
     #[test]
     fn forms_that_went_out_stay_readable() {
-        for (press, text) in pinned() {
+        let all = pinned().into_iter().chain(pinned_days()).chain(pinned_of_clubs());
+        for (press, text) in all {
             assert_eq!(press.to_string(), text);
             assert_eq!(text.parse(), Ok(press), "{text}");
             assert!(text.len() <= 64, "{text} is too long for a button");
@@ -484,7 +580,16 @@ mod tests {
             "z:m:Mars/Base",
             "u:k",
             "s:1",
+            "ls:1",
+            "li:",
+            "l+:x",
+            "hd:",
+            "hd:x",
             "H:1",
+            "qd:",
+            "qd:1234567",
+            "we:x",
+            "HD:1",
             "g:",
             "m:tomato",
         ] {

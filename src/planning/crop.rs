@@ -30,8 +30,8 @@ impl fmt::Display for CropId {
 }
 
 /// A closed range from `low` to `high`, written `[low, high]`.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(from = "(i64, i64)")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(from = "(i64, i64)", into = "(i64, i64)")]
 pub struct Span {
     /// The lower end, included.
     pub low: i64,
@@ -42,6 +42,12 @@ pub struct Span {
 impl From<(i64, i64)> for Span {
     fn from((low, high): (i64, i64)) -> Self {
         Self { low, high }
+    }
+}
+
+impl From<Span> for (i64, i64) {
+    fn from(span: Span) -> Self {
+        (span.low, span.high)
     }
 }
 
@@ -415,7 +421,7 @@ pub struct Outdoors {
 }
 
 /// What days to harvest are counted from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum CountedFrom {
     /// From sowing.

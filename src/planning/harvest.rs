@@ -32,7 +32,40 @@ pub fn harvest_end(crop: &Crop, season: &Season) -> Option<NaiveDate> {
 
 /// Days by which a harvest comes later as autumn days shorten. Source: Virginia Cooperative
 /// Extension 426-334.
-pub(super) const SHORT_DAY_FACTOR: i64 = 14;
+const SHORT_DAY_FACTOR: i64 = 14;
+
+/// Days before the first frost from which growth slows down, as autumn days shorten and cool.
+///
+/// Our own reading of the source of [`SHORT_DAY_FACTOR`], which gives the fortnight and not the
+/// day it begins: in its worked cases (snap bean and radish, first frost 15 October) the harvest
+/// would come six and three weeks before the frost without the fortnight, and gets the whole of
+/// it; so it is spread over the two weeks before those six.
+const SLOWS_FROM_DAYS: i64 = 56;
+
+/// The day on which a harvest comes that would come on `date` in long days, where the first frost
+/// is on `first_frost`: the autumn slow-down.
+///
+/// A harvest in midsummer comes as the trade's days say. From eight weeks before the first frost
+/// on, each day costs a second one, until a fortnight is lost. The fortnight is the short-day
+/// factor of Virginia Cooperative Extension 426-334; when it begins is our own reading of that
+/// publication's cases. A later date never comes out earlier.
+///
+/// ```
+/// use sowbell::planning::slowed_by_autumn;
+/// let day = |text: &str| text.parse().expect("a date");
+/// let frost = Some(day("2026-10-15"));
+/// assert_eq!(slowed_by_autumn(day("2026-08-01"), frost), day("2026-08-01"));
+/// // Snap beans sown on 10 July: 55 days would be 3 September, and a fortnight later is the
+/// // 17th; 14 days of harvest and 14 for frost-tender crops reach 15 October.
+/// assert_eq!(slowed_by_autumn(day("2026-09-03"), frost), day("2026-09-17"));
+/// ```
+#[must_use]
+pub fn slowed_by_autumn(date: NaiveDate, first_frost: Option<NaiveDate>) -> NaiveDate {
+    let Some(first) = first_frost else { return date };
+    let slows_from = first - TimeDelta::days(SLOWS_FROM_DAYS);
+    let within = date.signed_duration_since(slows_from).num_days();
+    date + TimeDelta::days(within.clamp(0, SHORT_DAY_FACTOR))
+}
 
 /// Days to count back from the average first autumn frost for an autumn sowing.
 ///
@@ -59,6 +92,24 @@ pub(super) fn days_after_setting_out(crop: &Crop, days: i64) -> i64 {
     match crop.harvest.counted_from {
         CountedFrom::SettingOut => days,
         CountedFrom::Sowing => (days - usual_age_days(crop)).max(14),
+    }
+}
+
+/// The day of the first harvest of plants that were begun on `begun` and set out on `set_out`, in
+/// long days; `days` is the figure the trade states.
+///
+/// Where the trade counts from sowing, plants that are set out younger than usual are not ready
+/// before those days have passed since they were begun.
+pub(super) fn harvest_of_raised(
+    crop: &Crop,
+    begun: NaiveDate,
+    set_out: NaiveDate,
+    days: i64,
+) -> NaiveDate {
+    let by_setting_out = set_out + TimeDelta::days(days_after_setting_out(crop, days));
+    match crop.harvest.counted_from {
+        CountedFrom::SettingOut => by_setting_out,
+        CountedFrom::Sowing => by_setting_out.max(begun + TimeDelta::days(days)),
     }
 }
 

@@ -22,7 +22,9 @@ mod hold;
 mod jobs;
 mod month_day;
 mod months;
+mod packet;
 mod place;
+mod ripe_in_time;
 mod ripening;
 mod season;
 mod seed_count;
@@ -53,13 +55,15 @@ pub use germination_rate::{
 pub use germination_test::{
     ENOUGH_TESTED, GerminationTest, GerminationTestError, MOST_TESTED, REPLACE_BELOW, SeedAdvice,
 };
-pub use harvest::{autumn_count_back, harvest_end};
+pub use harvest::{autumn_count_back, harvest_end, slowed_by_autumn};
 pub use hold::{Hold, HoldError, Wait};
 pub use jobs::{Job, JobBasis, JobKey, JobKeyError, jobs, planned_jobs};
 pub use month_day::{MonthDay, MonthDayError};
 pub use months::{HotAndWet, Months, MonthsError};
+pub use packet::{Packet, PacketError, PacketLeftOut, PacketOutdoors};
 pub use place::{Cover, Place, PlaceError, oldest_weeks};
-pub use ripening::{Ripening, Ripens, ripening, ripening_of};
+pub use ripe_in_time::{FrostCover, Helps, what_helps};
+pub use ripening::{Ripening, Ripens, ripening, ripening_of, ripening_of_sowing};
 pub use season::Season;
 pub use seed_count::{
     CellCount, MOST_PER_CELL, MOST_PLANTS, Odds, SeedCount, SeedCountError, USUAL_LOSSES,

@@ -6,9 +6,7 @@ use super::assess::assess;
 use super::coming_up::{ComingUp, coming_up};
 use super::crop::{Crop, Indoors, StartFrom, Way};
 use super::garden::Garden;
-use super::harvest::{
-    SHORT_DAY_FACTOR, days_after_direct_sowing, days_after_setting_out, harvest_end,
-};
+use super::harvest::{days_after_direct_sowing, harvest_end, harvest_of_raised, slowed_by_autumn};
 use super::place::{Place, oldest_weeks};
 use super::season::Season;
 use super::windows::{Label, Step, Window, setting_out, windows};
@@ -48,6 +46,9 @@ pub struct SowingPlan {
     /// Whether tender plants would be ready only after the first frost, so that nothing is left
     /// to set out.
     pub too_late: bool,
+    /// The days from which the days to harvest count: the sowing, by as much later as it came up
+    /// late; and the setting out, made or planned, or again the sowing where it was in place.
+    pub harvest_counts_from: Option<(NaiveDate, NaiveDate)>,
 }
 
 impl SowingPlan {
@@ -74,8 +75,7 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// much as it came up late. Setting out is the later of the plant's age and the season's date for
 /// it, so a later sowing is never set out earlier; hardening off begins 14 to 7 days before
 /// (University of Maryland Extension, 2023). The first harvest is counted from setting out, or
-/// from the sowing in place; for an autumn sowing up to a fortnight more as days shorten
-/// (Virginia Cooperative Extension 426-334).
+/// from the sowing in place, and comes later as days shorten ([`slowed_by_autumn`]).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
     let season = garden.and_then(|garden| garden.season_of(sown.season));
@@ -86,8 +86,10 @@ pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPl
     match raised {
         Some(indoors) => raise(crop, indoors, place, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
-            let lead = |days| days_after_direct_sowing(crop, days);
-            harvest(crop, season.as_ref(), sown, sown.on + late, lead, &mut plan);
+            let begun = sown.on + late;
+            plan.harvest_counts_from = Some((begun, begun));
+            let ready = |days| begun + TimeDelta::days(days_after_direct_sowing(crop, days));
+            harvest(crop, season.as_ref(), sown, ready, &mut plan);
         }
         None => {}
     }
@@ -140,6 +142,8 @@ fn raise(
         let to = weeks(stay.longest.max(4));
         plan.steps.push((Step::PotUp, window(sown, weeks(3), weeks(4), to)));
     }
+    let from = sown.set_out_on.unwrap_or(out.ideal_from);
+    plan.harvest_counts_from = Some((begun, from));
     if plan.too_late {
         return;
     }
@@ -147,9 +151,8 @@ fn raise(
         plan.steps.push((Step::HardenOff, out.shifted(-14, -14, -7, -7)));
         plan.steps.push((Step::PlantOut, out));
     }
-    let lead = |days| days_after_setting_out(crop, days);
-    let from = sown.set_out_on.unwrap_or(out.ideal_from);
-    harvest(crop, season, sown, from, lead, plan);
+    let ready = |days| harvest_of_raised(crop, begun, from, days);
+    harvest(crop, season, sown, ready, plan);
 }
 
 /// When plants that were begun on a day go out: their age or the season, whichever comes later.
@@ -191,8 +194,7 @@ fn harvest(
     crop: &Crop,
     season: Option<&Season>,
     sown: &Sown,
-    from: NaiveDate,
-    lead: impl Fn(i64) -> i64,
+    ready: impl Fn(i64) -> NaiveDate,
     plan: &mut SowingPlan,
 ) {
     let seed = crop.start_from.contains(&StartFrom::Seed);
@@ -200,9 +202,9 @@ fn harvest(
         return;
     }
     let days = crop.harvest.days;
-    let slow = if sown.label == Label::Autumn { SHORT_DAY_FACTOR } else { 0 };
-    let first = from + TimeDelta::days(lead(days.low));
-    let last = from + TimeDelta::days(lead(days.high) + slow);
+    let first_frost = season.and_then(|season| season.first_frost);
+    let ready = |days| slowed_by_autumn(ready(days), first_frost);
+    let (first, last) = (ready(days.low), ready(days.high));
     let end = season.and_then(|season| harvest_end(crop, season));
     if end.is_some_and(|end| first > end) {
         return;

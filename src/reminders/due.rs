@@ -1,46 +1,107 @@
 //! Which jobs a reminder names on a morning.
 
+use std::cmp::Reverse;
+
 use chrono::{NaiveDate, TimeDelta};
 
 use super::applicable::{Known, applicable};
-use crate::club::{JobMark, Mark};
+use super::calls::{Calls, is_due};
+use crate::club::{Mark, QuietDays};
 use crate::planning::{Crop, Garden, Job, JobBasis, Step};
+
+/// How far ahead a morning's message looks at what is coming: a week from the day itself.
+const COMING_DAYS: i64 = 6;
 
 /// A job that a morning's message names.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct DueJob {
     /// The job.
     pub job: Job,
-    /// Whether this is its last good day, or that day has passed while it is still worth doing.
+    /// Whether it cannot wait: this is the last good day on which a message comes, or that day has
+    /// passed while it is still worth doing.
     pub last_chance: bool,
 }
 
-/// The jobs to name on `date`, those that cannot wait first.
+/// The jobs of these crops that make sense for the member, each with its crop.
+fn jobs_of<'c>(
+    crops: impl IntoIterator<Item = &'c Crop>,
+    known: Known<'_>,
+    garden: Garden,
+    date: NaiveDate,
+) -> impl Iterator<Item = (&'c Crop, Job)> {
+    let of =
+        move |crop| applicable(crop, known, garden, date).into_iter().map(move |job| (crop, job));
+    crops.into_iter().flat_map(of)
+}
+
+/// The jobs to name on `date`, a day on which a message may come: those that cannot wait first,
+/// then what is named for the first time, then what is named again.
 ///
 /// A job is named when its good days begin, once more in their middle and on the last of them,
-/// for as long as it is neither done nor skipped. A job put off is named on the day it was put
-/// off to. Setting out a crop that frost kills is never named as a last chance. A repeat sowing,
-/// a second sowing as a hedge and a first harvest are named once; a check when the sowing should
-/// be up, and once more when it is time to sow again.
+/// for as long as it is neither done nor skipped. What falls on a quiet day is named on the next
+/// day that is none; a last good day that is quiet is named on the last day before it. A job put
+/// off is named on the day it was put off to. Setting out a crop that frost kills is never named
+/// as a last chance. A repeat sowing, a second sowing as a hedge and a first harvest are named
+/// once; a check when the sowing should be up, and once more when it is time to sow again.
 #[must_use]
 pub fn due_jobs<'c>(
     crops: impl IntoIterator<Item = &'c Crop>,
     known: Known<'_>,
     garden: Garden,
     date: NaiveDate,
+    quiet: QuietDays,
 ) -> Vec<DueJob> {
-    let mut due: Vec<DueJob> = crops
-        .into_iter()
-        .flat_map(|crop| {
-            applicable(crop, known, garden, date)
-                .into_iter()
-                .filter(|job| is_due(crop, job, known.mark(&job.key), date))
-                .map(|job| DueJob { last_chance: last_chance(crop, &job, date), job })
-                .collect::<Vec<_>>()
-        })
+    let mut due: Vec<DueJob> = jobs_of(crops, known, garden, date)
+        .filter(|(crop, job)| is_due(crop, job, known.mark(&job.key), date, quiet))
+        .map(|(crop, job)| DueJob { last_chance: last_chance(crop, &job, date, quiet), job })
         .collect();
-    due.sort_by_key(|due| (!due.last_chance, due.job.window.ideal_to, due.job.key.clone()));
+    due.sort_by_cached_key(|due| {
+        let named = known.mark(&due.job.key).and_then(|mark| mark.named_on);
+        // What was never named and is about to close would otherwise never be.
+        let closing = named.is_none() && Calls::of(&due.job.window, quiet).last <= date;
+        (
+            Reverse((due.last_chance, closing, named.is_none())),
+            due.job.window.ideal_to,
+            due.job.key.clone(),
+        )
+    });
     due
+}
+
+/// How many of a morning's jobs, which are in their order, cannot wait for another morning.
+#[must_use]
+pub fn cannot_wait(due: &[DueJob], known: Known<'_>, date: NaiveDate, quiet: QuietDays) -> usize {
+    let must = |due: &&DueJob| {
+        let named = known.mark(&due.job.key).and_then(|mark| mark.named_on);
+        due.last_chance || (named.is_none() && Calls::of(&due.job.window, quiet).last <= date)
+    };
+    due.iter().take_while(must).count()
+}
+
+/// The jobs whose good days begin in the week from `date` on, but not on the day itself, the next
+/// first: what is worth getting ready for. What is merely offered, and what was put off, is left
+/// out.
+#[must_use]
+pub fn jobs_of_the_week<'c>(
+    crops: impl IntoIterator<Item = &'c Crop>,
+    known: Known<'_>,
+    garden: Garden,
+    date: NaiveDate,
+) -> Vec<DueJob> {
+    let week = date + TimeDelta::days(1)..=date + TimeDelta::days(COMING_DAYS);
+    let put_off = |job: &Job| {
+        let mark = known.mark(&job.key);
+        mark.is_some_and(|mark| {
+            mark.named_on.is_some() || matches!(mark.mark, Some(Mark::Later(_)))
+        })
+    };
+    let mut coming: Vec<DueJob> = jobs_of(crops, known, garden, date)
+        .filter(|(_, job)| week.contains(&job.window.ideal_from) && !named_once(job))
+        .filter(|(_, job)| !put_off(job))
+        .map(|(_, job)| DueJob { job, last_chance: false })
+        .collect();
+    coming.sort_by_cached_key(|due| (due.job.window.ideal_from, due.job.key.clone()));
+    coming
 }
 
 /// The jobs that can be done on `date` and were not, the most urgent first: good and workable
@@ -52,66 +113,16 @@ pub fn open_jobs<'c>(
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<DueJob> {
-    let mut open: Vec<DueJob> = crops
-        .into_iter()
-        .flat_map(|crop| {
-            applicable(crop, known, garden, date)
-                .into_iter()
-                .filter(|job| job.window.covers(date))
-                .map(|job| DueJob { last_chance: last_chance(crop, &job, date), job })
-                .collect::<Vec<_>>()
-        })
+    let none = QuietDays::NONE;
+    let mut open: Vec<DueJob> = jobs_of(crops, known, garden, date)
+        .filter(|(_, job)| job.window.covers(date))
+        .map(|(crop, job)| DueJob { last_chance: last_chance(crop, &job, date, none), job })
         .collect();
-    open.sort_by_key(|due| {
+    open.sort_by_cached_key(|due| {
         let good = due.job.window.ideal_from <= date;
         (!due.last_chance, !good, due.job.window.ideal_to, due.job.key.clone())
     });
     open
-}
-
-/// Days for which a job that was just named is left in peace, but for its last good day.
-const PEACE_DAYS: i64 = 3;
-
-fn is_due(crop: &Crop, job: &Job, mark: Option<&JobMark>, date: NaiveDate) -> bool {
-    let window = &job.window;
-    if date < window.ideal_from || date > window.to {
-        return false;
-    }
-    let named_on = mark.and_then(|mark| mark.named_on);
-    if let Some(Mark::Later(until)) = mark.and_then(|mark| mark.mark) {
-        if date < until {
-            return false;
-        }
-        if named_on.is_none_or(|named| named < until) {
-            return true;
-        }
-    }
-    let Some(named_on) = named_on else { return true };
-    if named_once(job) {
-        let again = job.key.step == Step::Check && named_on < window.ideal_to;
-        return again && date >= window.ideal_to;
-    }
-    let half = window.ideal_to.signed_duration_since(window.ideal_from).num_days() / 2;
-    let middle = window.ideal_from + TimeDelta::days(half);
-    let reached = |day: NaiveDate| named_on < day && day <= date;
-    let long_ago = date.signed_duration_since(named_on).num_days() >= PEACE_DAYS;
-    ((reached(window.ideal_from) || reached(middle)) && long_ago)
-        || (reached(window.ideal_to) && !never_pressed(crop, job))
-}
-
-fn last_chance(crop: &Crop, job: &Job, date: NaiveDate) -> bool {
-    date >= job.window.ideal_to && !never_pressed(crop, job) && !named_once(job)
-}
-
-/// Whether it is offered rather than asked for: what can wait, and what may never be needed.
-fn named_once(job: &Job) -> bool {
-    matches!(job.key.step, Step::Check | Step::Harvest)
-        || matches!(job.basis, JobBasis::Repeat(_) | JobBasis::Hedge)
-}
-
-/// Tender plants are never pressed out on a last day: the week's nights decide.
-fn never_pressed(crop: &Crop, job: &Job) -> bool {
-    matches!(job.key.step, Step::PlantOut | Step::HardenOff) && crop.frost_kills()
 }
 
 /// The jobs still to come or under way for these crops from `date` on, the next first: those that
@@ -123,15 +134,48 @@ pub fn coming_jobs<'c>(
     garden: Garden,
     date: NaiveDate,
 ) -> Vec<DueJob> {
-    let mut coming: Vec<DueJob> = crops
-        .into_iter()
-        .flat_map(|crop| applicable(crop, known, garden, date))
-        .filter(|job| job.window.to >= date)
-        .map(|job| DueJob { job, last_chance: false })
+    let mut coming: Vec<DueJob> = jobs_of(crops, known, garden, date)
+        .filter(|(_, job)| job.window.to >= date)
+        .map(|(_, job)| DueJob { job, last_chance: false })
         .collect();
-    coming.sort_by_key(|due| {
+    coming.sort_by_cached_key(|due| {
         let window = &due.job.window;
         (window.ideal_from.max(date), window.ideal_to, due.job.key.clone())
     });
     coming
+}
+
+/// The open jobs that a holiday would cost: their last good day lies before `until`, and nobody
+/// is pressed to set out tender plants.
+#[must_use]
+pub fn jobs_before<'c>(
+    crops: impl IntoIterator<Item = &'c Crop>,
+    known: Known<'_>,
+    garden: Garden,
+    date: NaiveDate,
+    until: NaiveDate,
+) -> Vec<DueJob> {
+    let mut ending: Vec<DueJob> = jobs_of(crops, known, garden, date)
+        .filter(|(crop, job)| !never_pressed(crop, job) && !named_once(job))
+        .filter(|(_, job)| job.window.ideal_to < until && job.window.to >= date)
+        .map(|(_, job)| DueJob { job, last_chance: true })
+        .collect();
+    ending.sort_by_cached_key(|due| (due.job.window.ideal_to, due.job.key.clone()));
+    ending
+}
+
+fn last_chance(crop: &Crop, job: &Job, date: NaiveDate, quiet: QuietDays) -> bool {
+    let last = Calls::of(&job.window, quiet).last;
+    date >= last && !never_pressed(crop, job) && !named_once(job)
+}
+
+/// Whether it is offered rather than asked for: what can wait, and what may never be needed.
+pub(super) fn named_once(job: &Job) -> bool {
+    matches!(job.key.step, Step::Check | Step::Harvest)
+        || matches!(job.basis, JobBasis::Repeat(_) | JobBasis::Hedge)
+}
+
+/// Tender plants are never pressed out on a last day: the week's nights decide.
+pub(super) fn never_pressed(crop: &Crop, job: &Job) -> bool {
+    matches!(job.key.step, Step::PlantOut | Step::HardenOff) && crop.frost_kills()
 }

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use chrono::NaiveDate;
 
 use crate::catalogue::Catalogue;
-use crate::club::{JobMark, Mark, Sowing};
+use crate::club::{JobMark, ListNews, Mark, Sowing};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
 use crate::planning::{
     Crop, Garden, JobBasis, JobKey, Label, Step, cut_short_by_heat, jobs, repeat_after,
@@ -15,9 +15,18 @@ use crate::wording::{Speech, args, sentence};
 use super::applicable::Known;
 use super::due::DueJob;
 use super::from_sowings::steps_left;
+use super::list_news::list_news_text;
 
-/// The most jobs that one message names; the rest are named on the next mornings.
+/// The most jobs that one message names where they can wait; the rest are named on the next
+/// mornings.
 pub const MOST_JOBS: usize = 8;
+
+/// The most jobs that one message names where none of them can wait: with a row of buttons each
+/// they stay within what the platform carries.
+pub const MOST_AT_ONCE: usize = 30;
+
+/// How many jobs of the coming week a message lists.
+const MOST_COMING: usize = 5;
 
 /// One job in a line, without its number: what to do, and until when it is good.
 #[must_use]
@@ -51,6 +60,8 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
         Step::Harvest => voice.say("job-harvest", &args),
         // What is offered as one more of a series is never late.
         _ if matches!(due.job.basis, JobBasis::Repeat(_)) => voice.say("job-worth-until", &args),
+        // Told on the last day before on which a message comes.
+        _ if due.last_chance && date < window.ideal_to => voice.say("job-last-good-is", &args),
         _ if date < window.ideal_from => voice.say("job-early", &args),
         Step::HardenOff => voice.say("job-harden-off", &args),
         Step::PlantOut if crop.frost_kills() => voice.say("job-when-nights-allow", &args),
@@ -87,11 +98,24 @@ fn remark(due: &DueJob, crop: &Crop, speech: &Speech) -> Option<String> {
     (due.job.key.step.is_sowing() && on_surface).then(|| speech.plain("job-on-surface"))
 }
 
-/// The morning's text for the jobs that `due` names, numbered from 1.
+/// What a morning's message names.
+#[derive(Debug, Clone, Copy)]
+pub struct Named<'a> {
+    /// The jobs of the day, in their order.
+    pub due: &'a [DueJob],
+    /// How many more wait for another morning.
+    pub more: usize,
+    /// The lists whose change is told.
+    pub news: &'a [ListNews],
+    /// What opens in the week to come, the next first.
+    pub coming: &'a [DueJob],
+}
+
+/// The morning's text: the jobs of the day, numbered from 1, then what changed in lists,
+/// and last what is coming.
 #[must_use]
 pub fn reminder_text(
-    due: &[DueJob],
-    more: usize,
+    Named { due, more, news, coming }: &Named<'_>,
     catalogue: &Catalogue,
     speech: &Speech,
     date: NaiveDate,
@@ -109,9 +133,29 @@ pub fn reminder_text(
         text.push_str("\n\n");
         text.push_str(&speech.plain("morning-check-forecast"));
     }
-    if more > 0 {
+    if *more > 0 {
         text.push_str("\n\n");
-        text.push_str(&voice.say("morning-more", &args().count("count", more)));
+        text.push_str(&voice.say("morning-more", &args().count("count", *more)));
+    }
+    if !news.is_empty() {
+        text.push_str(if due.is_empty() { "\n" } else { "\n\n" });
+        text.push_str(&list_news_text(news, speech));
+    }
+    if !coming.is_empty() {
+        text.push_str("\n\n");
+        text.push_str(&speech.plain("morning-coming"));
+        for due in coming.iter().take(MOST_COMING) {
+            let Some(crop) = catalogue.get(due.job.key.crop.as_str()) else { continue };
+            let what = speech.step_phrase(due.job.key.step, crop);
+            let line = args()
+                .text("date", voice.date_with_weekday(due.job.window.ideal_from))
+                .text("what", what);
+            let _ = write!(text, "\n{}", voice.say("morning-coming-line", &line));
+        }
+        let beyond = coming.len().saturating_sub(MOST_COMING);
+        if beyond > 0 {
+            let _ = write!(text, "\n{}", voice.say("digest-more", &args().count("count", beyond)));
+        }
     }
     text
 }
@@ -123,9 +167,14 @@ pub fn needs_mild_nights(due: &DueJob, catalogue: &Catalogue) -> bool {
     due.job.key.step == Step::PlantOut && crop.is_some_and(Crop::frost_kills)
 }
 
-/// The buttons under a morning's message: a row for each job, by what was said of it.
+/// The buttons under a morning's message: a row for each job, by what was said of it up to today.
 #[must_use]
-pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> Buttons {
+pub fn reminder_buttons(
+    keys: &[JobKey],
+    marks: &[JobMark],
+    speech: &Speech,
+    today: NaiveDate,
+) -> Buttons {
     keys.iter()
         .enumerate()
         .map(|(index, key)| {
@@ -133,7 +182,10 @@ pub fn reminder_buttons(keys: &[JobKey], marks: &[JobMark], speech: &Speech) -> 
             let label = |text: &str| speech.voice.say(text, &args().count("number", number));
             let press = |answer| Press::Job(key.clone(), answer);
             let is_check = key.step == Step::Check;
-            match marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark) {
+            let said = marks.iter().find(|mark| mark.key == *key).and_then(|mark| mark.mark);
+            // What was put off to a day that has come is to be answered again.
+            let come_back = matches!(said, Some(Mark::Later(until)) if until <= today);
+            match said.filter(|_| !come_back) {
                 Some(Mark::Done(_)) if is_check => {
                     vec![Button::press(label("button-up-undo"), press(JobAnswer::Undo))]
                 }

@@ -1,15 +1,24 @@
 //! A member's morning: which jobs are due, and the one message that names them.
 
 mod applicable;
+mod calls;
+mod club_week;
 mod due;
 mod from_sowings;
+mod list_news;
 mod message;
 #[cfg(test)]
 mod tests;
 
 pub use applicable::Known;
-pub use due::{DueJob, coming_jobs, due_jobs, open_jobs};
+pub use calls::later_day;
+pub use club_week::{ClubWeek, Grown};
+pub use due::{
+    DueJob, cannot_wait, coming_jobs, due_jobs, jobs_before, jobs_of_the_week, open_jobs,
+};
 pub use from_sowings::steps_left;
+pub use list_news::MOST_LISTS_TOLD;
 pub use message::{
-    MOST_JOBS, job_line, job_of, needs_mild_nights, reminder_buttons, reminder_text,
+    MOST_AT_ONCE, MOST_JOBS, Named, job_line, job_of, needs_mild_nights, reminder_buttons,
+    reminder_text,
 };

@@ -4,8 +4,11 @@ use chrono::{Days, NaiveDate};
 
 use super::{Known, due_jobs, open_jobs};
 use crate::catalogue::Catalogue;
-use crate::club::{JobMark, Mark, Sowing};
+use crate::club::{JobMark, Mark, QuietDays, Sowing};
 use crate::planning::{Basis, Garden, Hold, JobBasis, JobKey, Label, Step, Way, sowing_place};
+
+/// A message may come on any day.
+const QUIET: QuietDays = QuietDays::NONE;
 
 fn date(text: &str) -> NaiveDate {
     text.parse().expect("a date")
@@ -49,7 +52,7 @@ fn named_in(
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date(to) {
-        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden, day) {
+        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden, day, QUIET) {
             let key = due.job.key;
             named.push((key.step, day));
             let before = marks.iter().position(|mark| mark.key == key);
@@ -145,8 +148,13 @@ fn another_season_is_another_job() {
         mark: Some(Mark::Done(date("2026-03-27"))),
         named_on: None,
     };
-    let next_year =
-        due_jobs([tomato], Known { marks: &[done], sowings: &[] }, garden(), date("2027-03-27"));
+    let next_year = due_jobs(
+        [tomato],
+        Known { marks: &[done], sowings: &[] },
+        garden(),
+        date("2027-03-27"),
+        QUIET,
+    );
     assert_eq!(next_year.len(), 1);
     assert_eq!(next_year[0].job.key.season, 2027);
 }
@@ -156,7 +164,8 @@ fn nothing_is_named_where_it_does_not_freeze() {
     let catalogue = Catalogue::embedded().expect("the catalogue");
     for day in ["2026-01-15", "2026-04-15", "2026-10-01"] {
         assert!(
-            due_jobs(catalogue.iter(), Known::default(), Garden::FROST_FREE, date(day)).is_empty()
+            due_jobs(catalogue.iter(), Known::default(), Garden::FROST_FREE, date(day), QUIET)
+                .is_empty()
         );
     }
 }
@@ -225,8 +234,10 @@ fn named_for(crop: &str, sowings: &[Sowing], from: &str) -> Vec<(String, NaiveDa
     let mut day = date(from);
     while day <= date("2026-12-31") {
         let known = Known { marks: &marks, sowings };
-        let due: Vec<JobKey> =
-            due_jobs([crop], known, garden(), day).into_iter().map(|due| due.job.key).collect();
+        let due: Vec<JobKey> = due_jobs([crop], known, garden(), day, QUIET)
+            .into_iter()
+            .map(|due| due.job.key)
+            .collect();
         for key in due {
             named.push((key.to_string(), day));
             marks.retain(|mark| mark.key != key);
@@ -339,7 +350,7 @@ fn nothing_is_hardened_off_or_set_out_while_it_is_held() {
         let garden = garden().holding(Some(hold));
         let mut day = hold.from();
         while day < hold.until() {
-            for due in due_jobs(catalogue.iter(), Known::default(), garden, day) {
+            for due in due_jobs(catalogue.iter(), Known::default(), garden, day, QUIET) {
                 let key = due.job.key;
                 let waits = matches!(key.step, Step::HardenOff | Step::PlantOut);
                 assert!(!waits || key.label == Label::Overwintering, "{key} on {day}");

@@ -3,10 +3,11 @@
 use chrono::{DateTime, TimeDelta, Utc};
 use sqlx::SqliteConnection;
 
+use super::digests::digest_changed;
 use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
-use super::{Result, groups, journal, sowings, subjects};
+use super::{Result, coordinators, groups, journal, list_changes, sowings, subjects, varieties};
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
 use crate::messages::{ChatKind, Incoming};
@@ -55,6 +56,7 @@ async fn apply_one(
         | Change::MemberLanguage(_)
         | Change::MemberUnits(_)
         | Change::MemberReminderTime(_)
+        | Change::MemberHabits(_)
         | Change::MemberHotAndWet(_)
         | Change::MemberLatitude(_)
         | Change::MemberMonths(_)
@@ -64,6 +66,18 @@ async fn apply_one(
         Change::MemberReachable(reachable) => set_reachable(conn, member, *reachable, now).await,
         Change::AddCrops(crops) => add_crops(conn, member, crops, now, put_back).await,
         Change::DropCrops(crops) => drop_crops(conn, member, crops, now, put_back).await,
+        Change::SkipCrops(crops) => {
+            list_changes::skip_crops(conn, member, crops, true, now, put_back).await
+        }
+        Change::UnskipCrops(crops) => {
+            list_changes::skip_crops(conn, member, crops, false, now, put_back).await
+        }
+        Change::Subscribe(list) => {
+            list_changes::subscribe(conn, member, *list, now, put_back).await
+        }
+        Change::Unsubscribe(list) => {
+            list_changes::unsubscribe(conn, member, *list, now, put_back).await
+        }
         Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now, put_back).await,
         Change::RecordSowing(sowing) => {
             put_back.push(sowings::record(conn, member, sowing, now).await?);
@@ -75,6 +89,14 @@ async fn apply_one(
         }
         Change::RemoveSowing(id) => {
             put_back.extend(sowings::remove(conn, member, *id, now).await?);
+            Ok(())
+        }
+        Change::KeepVariety(variety) => {
+            put_back.extend(varieties::keep(conn, member, variety, now).await?);
+            Ok(())
+        }
+        Change::RemoveVariety(id) => {
+            put_back.extend(varieties::remove(conn, member, *id, now).await?);
             Ok(())
         }
         Change::Together(_) | Change::Undo(_) => {
@@ -91,7 +113,11 @@ async fn apply_one(
         | Change::ClubFrost(_)
         | Change::ClubZone(_)
         | Change::ClubLanguage(_)
-        | Change::ClubHold(_) => {
+        | Change::ClubDigest(_)
+        | Change::ClubHold(_)
+        | Change::List(_)
+        | Change::NameHelper { .. }
+        | Change::DismissHelper(_) => {
             let club = match incoming.chat.kind {
                 ChatKind::Group => club_of_chat(conn, chat).await?.map(|club| club.id),
                 ChatKind::Private => facts.club.as_ref().map(|club| club.id),
@@ -103,6 +129,13 @@ async fn apply_one(
             match change {
                 Change::LeaveClub => groups::leave(conn, club, member, now).await,
                 Change::CloseClub => groups::close(conn, club, now).await,
+                Change::List(change) => list_changes::change(conn, club, change, now).await,
+                Change::NameHelper { user, name } => {
+                    coordinators::name_helper(conn, club, *user, name, now).await
+                }
+                Change::DismissHelper(member) => {
+                    coordinators::dismiss_helper(conn, club, *member).await
+                }
                 _ => set_of_club(conn, club, change, now).await,
             }
         }
@@ -147,6 +180,19 @@ async fn set_of_member(
                 .execute(&mut *conn)
                 .await?;
             return Ok(());
+        }
+        Change::MemberHabits(habits) => {
+            sqlx::query(
+                "UPDATE members SET quiet_days = $1, at_weekends = $2, holiday_until = $3 \
+                 WHERE id = $4",
+            )
+            .bind(i64::from(habits.quiet.bits()))
+            .bind(habits.at_weekends)
+            .bind(habits.holiday_until)
+            .bind(member)
+            .execute(&mut *conn)
+            .await?;
+            return changed(conn, member, Touches::Contents, now).await;
         }
         Change::MemberMonths(months) => (
             "UPDATE members SET months = $1 WHERE id = $2",
@@ -203,9 +249,23 @@ async fn set_of_club(
             "UPDATE clubs SET language = $1 WHERE id = $2",
             language.as_ref().map(ToString::to_string),
         ),
+        Change::ClubDigest(digest) => {
+            sqlx::query(
+                "UPDATE clubs SET digest_weekday = $1, digest_minutes = $2, digest_thread = $3 \
+                 WHERE id = $4",
+            )
+            .bind(digest.map(|digest| i64::from(digest.on.number_from_monday())))
+            .bind(digest.map(|digest| i64::from(digest.at.minutes())))
+            .bind(digest.and_then(|digest| digest.thread))
+            .bind(club)
+            .execute(&mut *conn)
+            .await?;
+            return digest_changed(conn, club, true, now).await;
+        }
         _ => return Ok(()),
     };
     sqlx::query(statement).bind(value).bind(club).execute(&mut *conn).await?;
+    digest_changed(conn, club, false, now).await?;
     match change {
         Change::ClubZone(_) => {
             club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await

@@ -4,11 +4,10 @@ use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
 use super::rows::{self, Kept};
-use super::{Result, journal, subjects};
+use super::{Result, coordinators, journal, lists, subjects, varieties};
 use crate::chat::{Expected, Facts};
 use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
-use crate::planning::CropId;
 
 /// The facts of `incoming`.
 pub(super) async fn facts(
@@ -18,9 +17,22 @@ pub(super) async fn facts(
     now: DateTime<Utc>,
 ) -> Result<Facts> {
     let member = member_of(conn, &incoming.from, now).await?;
-    let club = match incoming.chat.kind {
-        ChatKind::Group => club_of_chat(conn, incoming.chat.id).await?,
-        ChatKind::Private => current_club(conn, member.id).await?,
+    let clubs = clubs_of_member(conn, member.id).await?;
+    let (club, helpers) = match incoming.chat.kind {
+        ChatKind::Group => {
+            let club = club_of_chat(conn, incoming.chat.id).await?;
+            let helpers = match &club {
+                Some(club) => coordinators::helpers(conn, club.id).await?,
+                None => Vec::new(),
+            };
+            (club, helpers)
+        }
+        ChatKind::Private => (clubs.first().cloned(), Vec::new()),
+    };
+    let growing = {
+        let of_club = club.iter().map(|club| (member.id, club.id)).collect();
+        let growing = lists::growing_of(conn, &[member.id], &of_club).await?;
+        growing.into_values().next().unwrap_or_default()
     };
     let invited_to = match join_token {
         Some(token) => club_of_token(conn, token).await?,
@@ -29,10 +41,16 @@ pub(super) async fn facts(
     Ok(Facts {
         now,
         club,
+        clubs,
+        helpers,
+        lists: Vec::new(),
+        offered_list: None,
         invited_to,
-        crops: crops(conn, member.id).await?,
+        crops: growing.crops(),
+        growing,
         marks: marks(conn, member.id).await?,
         sowings: sowings(conn, member.id).await?,
+        varieties: varieties::all(conn, member.id).await?,
         next_change: journal::next_number(conn, member.id).await?,
         last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
@@ -42,7 +60,7 @@ pub(super) async fn facts(
 }
 
 /// The member that `person` is; a new row on first sight, and the name as it is now.
-async fn member_of(
+pub(super) async fn member_of(
     conn: &mut SqliteConnection,
     person: &Person,
     now: DateTime<Utc>,
@@ -86,20 +104,26 @@ pub(super) async fn club_of_chat(conn: &mut SqliteConnection, chat: i64) -> Resu
     row.as_ref().map(rows::club).transpose()
 }
 
-/// The open club whose settings a member inherits: the one joined last and not left.
+/// The open club whose settings a member inherits: the one they chose last and did not leave or,
+/// where they chose none, the one they joined first.
 pub(super) async fn current_club(
     conn: &mut SqliteConnection,
     member: MemberId,
 ) -> Result<Option<Club>> {
-    let row = sqlx::query(
+    Ok(clubs_of_member(conn, member).await?.into_iter().next())
+}
+
+/// The open clubs that a member belongs to, the one whose settings they inherit first.
+async fn clubs_of_member(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<Club>> {
+    let rows = sqlx::query(
         "SELECT c.* FROM memberships ms JOIN clubs c ON c.id = ms.club_id \
          WHERE ms.member_id = $1 AND ms.left_at IS NULL AND c.closed_at IS NULL \
-         ORDER BY ms.joined_at DESC, ms.club_id DESC LIMIT 1",
+         ORDER BY ms.chosen_at IS NULL, ms.chosen_at DESC, ms.joined_at, ms.club_id",
     )
     .bind(member)
-    .fetch_optional(conn)
+    .fetch_all(conn)
     .await?;
-    row.as_ref().map(rows::club).transpose()
+    rows.iter().map(rows::club).collect()
 }
 
 /// The reachable members whose current club this is.
@@ -109,7 +133,8 @@ pub(super) async fn inheritors(conn: &mut SqliteConnection, club: ClubId) -> Res
          WHERE own.club_id = $1 AND own.left_at IS NULL AND m.reachable AND own.club_id = \
            (SELECT ms.club_id FROM memberships ms JOIN clubs c ON c.id = ms.club_id \
             WHERE ms.member_id = m.id AND ms.left_at IS NULL AND c.closed_at IS NULL \
-            ORDER BY ms.joined_at DESC, ms.club_id DESC LIMIT 1)",
+            ORDER BY ms.chosen_at IS NULL, ms.chosen_at DESC, ms.joined_at, ms.club_id \
+            LIMIT 1)",
     )
     .bind(club)
     .fetch_all(conn)
@@ -127,15 +152,6 @@ async fn club_of_token(conn: &mut SqliteConnection, token: &str) -> Result<Optio
     .fetch_optional(conn)
     .await?;
     row.as_ref().map(rows::club).transpose()
-}
-
-async fn crops(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<CropId>> {
-    let crops: Vec<String> =
-        sqlx::query_scalar("SELECT crop FROM member_crops WHERE member_id = $1 ORDER BY id")
-            .bind(member)
-            .fetch_all(conn)
-            .await?;
-    Ok(crops.into_iter().map(CropId::new).collect())
 }
 
 async fn marks(conn: &mut SqliteConnection, member: MemberId) -> Result<Vec<JobMark>> {

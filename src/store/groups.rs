@@ -5,10 +5,11 @@ use rand::Rng;
 use rand::distr::Alphanumeric;
 use sqlx::{Row, SqliteConnection};
 
+use super::digests::digest_changed;
 use super::facts::inheritors;
 use super::rows::{self, to_json};
 use super::schedule::{Touches, changed, club_changed};
-use super::{Result, queue};
+use super::{Result, coordinators, queue};
 use crate::club::{ClubId, MemberId};
 use crate::messages::{ChatKind, Outgoing};
 
@@ -32,6 +33,7 @@ pub(super) async fn open(
     .bind(now)
     .fetch_one(&mut *conn)
     .await?;
+    digest_changed(conn, club, true, now).await?;
     // A club that is taken up again is its members' again, with its zone.
     club_changed(conn, club, |_| true, Touches::Clock, now).await
 }
@@ -57,14 +59,15 @@ pub(super) async fn close(
     .bind(club)
     .execute(&mut *conn)
     .await?;
+    digest_changed(conn, club, false, now).await?;
     for member in heirs {
         changed(conn, member.id, Touches::Clock, now).await?;
     }
     Ok(())
 }
 
-/// The member belongs to the club. In private that is their wish, and it becomes the club they
-/// joined last; in the group it only notes who is there.
+/// The member belongs to the club. In private that is their wish, and it becomes the club that is
+/// meant; in the group it only notes who is there.
 pub(super) async fn join(
     conn: &mut SqliteConnection,
     club: ClubId,
@@ -89,13 +92,15 @@ pub(super) async fn join(
         return Ok(());
     }
     sqlx::query(
-        "INSERT INTO memberships (club_id, member_id, joined_at) VALUES ($1, $2, $3) \
+        "INSERT INTO memberships (club_id, member_id, joined_at, chosen_at) \
+         VALUES ($1, $2, $3, $4) \
          ON CONFLICT (club_id, member_id) DO UPDATE SET joined_at = excluded.joined_at, \
-         left_at = NULL",
+         chosen_at = COALESCE(excluded.chosen_at, memberships.chosen_at), left_at = NULL",
     )
     .bind(club)
     .bind(member)
     .bind(now)
+    .bind((place == ChatKind::Private).then_some(now))
     .execute(&mut *conn)
     .await?;
     changed(conn, member, Touches::Clock, now).await
@@ -117,6 +122,8 @@ pub(super) async fn leave(
     .bind(member)
     .execute(&mut *conn)
     .await?;
+    // Who has left helps nobody there any more.
+    coordinators::dismiss_helper(conn, club, member).await?;
     if left.rows_affected() > 0 {
         changed(conn, member, Touches::Clock, now).await?;
     }
@@ -161,8 +168,8 @@ async fn club_at(conn: &mut SqliteConnection, chat: i64) -> Result<Option<ClubId
         .await?)
 }
 
-/// The club `gone` was the older club `into` all along, which takes its chat, its members and the
-/// settings that it lacks.
+/// The club `gone` was the older club `into` all along, which takes its chat, its members, its
+/// lists and the settings that it lacks.
 async fn merge(
     conn: &mut SqliteConnection,
     gone: ClubId,
@@ -171,8 +178,8 @@ async fn merge(
     now: DateTime<Utc>,
 ) -> Result<()> {
     sqlx::query(
-        "INSERT INTO memberships (club_id, member_id, joined_at) \
-         SELECT CAST($1 AS BIGINT), member_id, joined_at FROM memberships \
+        "INSERT INTO memberships (club_id, member_id, joined_at, chosen_at) \
+         SELECT CAST($1 AS BIGINT), member_id, joined_at, chosen_at FROM memberships \
          WHERE club_id = $2 AND left_at IS NULL \
          ON CONFLICT (club_id, member_id) DO UPDATE SET left_at = NULL",
     )
@@ -180,7 +187,22 @@ async fn merge(
     .bind(gone)
     .execute(&mut *conn)
     .await?;
-    sqlx::query("DELETE FROM memberships WHERE club_id = $1")
+    sqlx::query(
+        "INSERT INTO helpers (club_id, member_id, named_at) \
+         SELECT CAST($1 AS BIGINT), member_id, named_at FROM helpers WHERE club_id = $2 \
+         ON CONFLICT (club_id, member_id) DO NOTHING",
+    )
+    .bind(into)
+    .bind(gone)
+    .execute(&mut *conn)
+    .await?;
+    for statement in
+        ["DELETE FROM memberships WHERE club_id = $1", "DELETE FROM helpers WHERE club_id = $1"]
+    {
+        sqlx::query(statement).bind(gone).execute(&mut *conn).await?;
+    }
+    sqlx::query("UPDATE lists SET club_id = $1 WHERE club_id = $2")
+        .bind(into)
         .bind(gone)
         .execute(&mut *conn)
         .await?;
@@ -198,6 +220,14 @@ async fn merge(
          frost = COALESCE(frost, (SELECT frost FROM clubs WHERE id = $2)), \
          zone = COALESCE(zone, (SELECT zone FROM clubs WHERE id = $2)), \
          language = COALESCE(language, (SELECT language FROM clubs WHERE id = $2)), \
+         digest_minutes = COALESCE(digest_minutes, \
+           (SELECT digest_minutes FROM clubs WHERE id = $2)), \
+         digest_thread = CASE WHEN digest_weekday IS NULL \
+           THEN (SELECT digest_thread FROM clubs WHERE id = $2) ELSE digest_thread END, \
+         digest_made_for = COALESCE(digest_made_for, \
+           (SELECT digest_made_for FROM clubs WHERE id = $2)), \
+         digest_weekday = COALESCE(digest_weekday, \
+           (SELECT digest_weekday FROM clubs WHERE id = $2)), \
          hold = COALESCE(hold, (SELECT hold FROM clubs WHERE id = $2)) \
          WHERE id = $3",
     )
@@ -206,6 +236,8 @@ async fn merge(
     .bind(into)
     .execute(&mut *conn)
     .await?;
+    digest_changed(conn, gone, false, now).await?;
+    digest_changed(conn, into, false, now).await?;
     club_changed(conn, into, |_| true, Touches::Clock, now).await
 }
 

@@ -5,7 +5,7 @@ use sqlx::{Row, SqliteConnection};
 
 use super::rows::{Kept, to_json};
 use super::schedule::{Touches, changed, forget_empty_marks};
-use super::{Result, sowings};
+use super::{Result, list_changes, sowings, varieties};
 use crate::club::{LastChange, MemberId, PutBack};
 use crate::planning::JobKey;
 
@@ -123,6 +123,18 @@ async fn put_one_back(
         }
         PutBack::SowingOff(id) => sowings::forget(conn, member, *id).await?,
         PutBack::SowingAs(sowing) => sowings::put(conn, member, sowing).await?,
+        PutBack::VarietyOff(id) => varieties::forget(conn, member, *id).await?,
+        PutBack::VarietyAs(variety) => varieties::put(conn, member, variety).await?,
+        PutBack::Unsubscribe(list) => list_changes::end_subscription(conn, member, *list).await?,
+        PutBack::Subscribe { list, since, told } => {
+            list_changes::subscribe_again(conn, member, *list, *since, told.as_deref()).await?;
+        }
+        PutBack::SkipOff(crop) => {
+            list_changes::set_skipped(conn, member, crop, false).await?;
+        }
+        PutBack::SkipOn(crop) => {
+            list_changes::set_skipped(conn, member, crop, true).await?;
+        }
     }
     Ok(())
 }

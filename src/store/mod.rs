@@ -8,9 +8,14 @@
 //! outgoing messages and the mornings have verbs of their own on [`Store`].
 
 mod changes;
+mod coordinators;
+mod digests;
 mod facts;
 mod groups;
 mod journal;
+mod list_changes;
+mod list_news;
+mod lists;
 mod mornings;
 mod open;
 mod pruning;
@@ -23,14 +28,16 @@ mod sowings;
 mod subjects;
 #[cfg(test)]
 mod tests;
+mod varieties;
 mod work;
 
 use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::{Sqlite, SqlitePool, Transaction};
 
-use crate::club::{Club, JobMark, Member, MemberId, Sowing};
+use crate::club::{Club, ClubId, JobMark, ListId, ListNews, Member, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey};
+use crate::reminders::Grown;
 
 pub use pruning::Counts;
 
@@ -129,12 +136,40 @@ pub struct MemberDue {
     pub member: Member,
     /// The club whose settings they inherit.
     pub club: Option<Club>,
-    /// Their crops.
+    /// The crops of their plan.
     pub crops: Vec<CropId>,
+    /// What changed in the lists they subscribe to and was not told yet.
+    pub news: Vec<ListNews>,
     /// What is kept of their jobs.
     pub marks: Vec<JobMark>,
     /// Their recorded sowings.
     pub sowings: Vec<Sowing>,
+    /// Their varieties.
+    pub varieties: Vec<Variety>,
+}
+
+/// A club whose digest has come, with what it needs.
+#[derive(Debug, Clone)]
+pub struct ClubDue {
+    /// The club.
+    pub club: Club,
+    /// How many of its members grow each crop.
+    pub grown: Vec<Grown>,
+}
+
+/// What came of a club's digest.
+#[derive(Debug, Clone)]
+pub struct DigestMade {
+    /// The club.
+    pub club: ClubId,
+    /// The day that it stands for; `None` where its hour has not come.
+    pub made_for: Option<NaiveDate>,
+    /// The message, where there is something to say.
+    pub outgoing: Option<Outgoing>,
+    /// When the next one is due.
+    pub next: Option<DateTime<Utc>>,
+    /// When the message is no longer worth sending.
+    pub expires: Option<DateTime<Utc>>,
 }
 
 /// What came of a member's morning.
@@ -148,6 +183,8 @@ pub struct Morning {
     pub outgoing: Option<Outgoing>,
     /// The jobs that the message names.
     pub named: Vec<JobKey>,
+    /// The lists whose changes the message tells.
+    pub told: Vec<ListId>,
     /// When the next reminder is due.
     pub next: DateTime<Utc>,
     /// When the message is no longer worth sending.

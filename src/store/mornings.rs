@@ -6,13 +6,12 @@ use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
 
 use super::rows::{self, Named, priority_number, to_json};
-use super::{MemberDue, Morning, Result, Store, StoreError};
-use crate::club::{Club, ClubId, JobMark, MemberId, Sowing};
+use super::{MemberDue, Morning, Result, Store, StoreError, list_news, lists};
+use crate::club::{Club, ClubId, Growing, JobMark, MemberId, Sowing, Variety};
 use crate::messages::{Outgoing, Priority};
-use crate::planning::CropId;
 
 /// Values bound in one list; far below what either engine takes.
-const LIST: usize = 500;
+pub(super) const LIST: usize = 500;
 
 /// A member whose row, or what belongs to it, cannot be read.
 pub(super) type Unreadable = (MemberId, String);
@@ -52,14 +51,18 @@ impl Store {
         work.commit().await
     }
 
-    /// When the next reminder of anybody is due; it may lie in the past.
+    /// When the next reminder of anybody or the next digest of any club is due; it may lie in the
+    /// past.
     ///
     /// # Errors
     /// [`StoreError::Database`].
     pub async fn next_morning(&self) -> Result<Option<DateTime<Utc>>> {
-        Ok(sqlx::query_scalar("SELECT MIN(next_reminder_at) FROM members")
-            .fetch_one(&self.reader)
-            .await?)
+        Ok(sqlx::query_scalar(
+            "SELECT MIN(due) FROM (SELECT MIN(next_reminder_at) AS due FROM members \
+             UNION ALL SELECT MIN(next_digest_at) AS due FROM clubs) AS both_kinds",
+        )
+        .fetch_one(&self.reader)
+        .await?)
     }
 }
 
@@ -79,10 +82,13 @@ pub(super) async fn due(
     .await?;
     let ids: Vec<MemberId> =
         rows.iter().map(|row| Ok(row.try_get("id")?)).collect::<Result<_>>()?;
-    let mut clubs = clubs_of(conn, &ids).await?;
-    let mut crops = crops_of(conn, &ids).await?;
+    let current = current_clubs(conn, &ids).await?;
+    let mut clubs = clubs_of(conn, &current).await?;
+    let growing = lists::growing_of(conn, &ids, &current).await?;
+    let mut news = list_news::news_of(conn, &ids, &current).await?;
     let mut marks = marks_of(conn, &ids).await?;
     let mut sowings = sowings_of(conn, &ids).await?;
+    let mut varieties = varieties_of(conn, &ids).await?;
     let mut due = Vec::new();
     let mut unreadable = Vec::new();
     for (row, id) in rows.iter().zip(ids) {
@@ -90,9 +96,11 @@ pub(super) async fn due(
             Ok(MemberDue {
                 member,
                 club: clubs.remove(&id).transpose()?,
-                crops: crops.remove(&id).unwrap_or_default(),
+                crops: growing.get(&id).map(Growing::crops).unwrap_or_default(),
+                news: news.remove(&id).unwrap_or(Ok(Vec::new()))?,
                 marks: marks.remove(&id).unwrap_or(Ok(Vec::new()))?,
                 sowings: sowings.remove(&id).unwrap_or(Ok(Vec::new()))?,
+                varieties: varieties.remove(&id).unwrap_or(Ok(Vec::new()))?,
             })
         });
         match all {
@@ -104,11 +112,11 @@ pub(super) async fn due(
     Ok((due, unreadable))
 }
 
-/// The club that each member inherits from: the open one joined last.
-async fn clubs_of(
+/// The club that each member inherits from, as one member's facts have it.
+pub(super) async fn current_clubs(
     conn: &mut SqliteConnection,
     members: &[MemberId],
-) -> Result<HashMap<MemberId, Result<Club>>> {
+) -> Result<HashMap<MemberId, ClubId>> {
     let mut current: HashMap<MemberId, ClubId> = HashMap::new();
     for some in members.chunks(LIST) {
         let mut query = QueryBuilder::<Sqlite>::new(
@@ -117,12 +125,21 @@ async fn clubs_of(
              AND ms.member_id IN ",
         );
         push_list(&mut query, some);
-        query.push(" ORDER BY ms.joined_at, ms.club_id");
+        query.push(
+            " ORDER BY ms.chosen_at IS NOT NULL, ms.chosen_at, ms.joined_at DESC, ms.club_id DESC",
+        );
         for row in query.build().persistent(false).fetch_all(&mut *conn).await? {
             // The last of a member's rows stays.
             current.insert(row.try_get("member_id")?, row.try_get("club_id")?);
         }
     }
+    Ok(current)
+}
+
+async fn clubs_of(
+    conn: &mut SqliteConnection,
+    current: &HashMap<MemberId, ClubId>,
+) -> Result<HashMap<MemberId, Result<Club>>> {
     let mut wanted: Vec<ClubId> = current.values().copied().collect();
     wanted.sort_unstable();
     wanted.dedup();
@@ -134,27 +151,9 @@ async fn clubs_of(
             rows.insert(row.try_get::<ClubId, _>("id")?, row);
         }
     }
-    let read = |(member, club)| rows.get(&club).map(|row| (member, rows::club(row)));
-    Ok(current.into_iter().filter_map(read).collect())
-}
-
-async fn crops_of(
-    conn: &mut SqliteConnection,
-    members: &[MemberId],
-) -> Result<HashMap<MemberId, Vec<CropId>>> {
-    let mut crops: HashMap<MemberId, Vec<CropId>> = HashMap::new();
-    for some in members.chunks(LIST) {
-        let mut query = QueryBuilder::<Sqlite>::new(
-            "SELECT member_id, crop FROM member_crops WHERE member_id IN ",
-        );
-        push_list(&mut query, some);
-        query.push(" ORDER BY id");
-        for row in query.build().persistent(false).fetch_all(&mut *conn).await? {
-            let crop = CropId::new(row.try_get::<String, _>("crop")?);
-            crops.entry(row.try_get("member_id")?).or_default().push(crop);
-        }
-    }
-    Ok(crops)
+    let read =
+        |(member, club): (&MemberId, &ClubId)| rows.get(club).map(|row| (*member, rows::club(row)));
+    Ok(current.iter().filter_map(read).collect())
 }
 
 async fn marks_of(
@@ -201,7 +200,30 @@ async fn sowings_of(
     Ok(sowings)
 }
 
-fn push_list(query: &mut QueryBuilder<Sqlite>, ids: &[i64]) {
+async fn varieties_of(
+    conn: &mut SqliteConnection,
+    members: &[MemberId],
+) -> Result<HashMap<MemberId, Result<Vec<Variety>>>> {
+    let mut varieties: HashMap<MemberId, Result<Vec<Variety>>> = HashMap::new();
+    for some in members.chunks(LIST) {
+        let mut query = QueryBuilder::<Sqlite>::new("SELECT * FROM varieties WHERE member_id IN ");
+        push_list(&mut query, some);
+        query.push(" ORDER BY id");
+        for row in query.build().persistent(false).fetch_all(&mut *conn).await? {
+            let member: MemberId = row.try_get("member_id")?;
+            let of_member = varieties.entry(member).or_insert_with(|| Ok(Vec::new()));
+            match (rows::variety(&row), of_member.as_mut()) {
+                (Ok(variety), Ok(read)) => read.push(variety),
+                (Err(error), Ok(_)) => *of_member = Err(error),
+                (_, Err(_)) => {}
+            }
+        }
+    }
+    Ok(varieties)
+}
+
+/// Binds numbers as a list in parentheses.
+pub(super) fn push_list(query: &mut QueryBuilder<Sqlite>, ids: &[i64]) {
     query.push("(");
     let mut list = query.separated(", ");
     for id in ids {
@@ -269,11 +291,11 @@ async fn keep_reminder(
                 .await?;
         named.push(Named { job, before: before.flatten() });
     }
-    let row = sqlx::query(
+    let row: Option<i64> = sqlx::query_scalar(
         "INSERT INTO outgoing (chat, priority, payload, member_id, kind, local_date, named, \
          created_at, not_before, expires_at, attempts) \
          VALUES ($1, $2, $3, $4, 'morning', $5, $6, $7, $7, $8, 0) \
-         ON CONFLICT (member_id, local_date, kind) DO NOTHING",
+         ON CONFLICT (member_id, local_date, kind) DO NOTHING RETURNING id",
     )
     .bind(outgoing.chat())
     .bind(priority_number(Priority::Reminder))
@@ -283,10 +305,15 @@ async fn keep_reminder(
     .bind(to_json(&named)?)
     .bind(now)
     .bind(morning.expires)
-    .execute(&mut *conn)
+    .fetch_optional(&mut *conn)
     .await?;
-    if row.rows_affected() == 0 {
-        return Ok(());
+    let Some(row) = row else { return Ok(()) };
+    if let Some(told) = list_news::take_up(conn, morning.member, &morning.told).await? {
+        sqlx::query("UPDATE outgoing SET told = $1 WHERE id = $2")
+            .bind(told)
+            .bind(row)
+            .execute(&mut *conn)
+            .await?;
     }
     for Named { job, .. } in named {
         sqlx::query(

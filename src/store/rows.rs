@@ -10,7 +10,10 @@ use sqlx::sqlite::SqliteRow;
 use sqlx::{Decode, Row, Sqlite, Type};
 
 use super::{Queued, Result, StoreError};
-use crate::club::{Club, JobMark, Mark, Member, MemberId, ReminderTime, Sowing, Units};
+use crate::club::{
+    Club, Digest, Habits, JobMark, Mark, Member, MemberId, QuietDays, ReminderTime, Sowing, Units,
+    Variety,
+};
 use crate::messages::{Outgoing, Priority};
 use crate::planning::{CropId, JobKey, Label, Way};
 
@@ -96,12 +99,25 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         language: kept.parsed("language")?,
         units,
         reminder_time,
+        habits: habits(&kept)?,
         hot_and_wet: kept.get("hot_and_wet")?,
         latitude: kept.get("latitude")?,
         months: kept.json("months")?,
         place: kept.parsed("place")?,
         cover: kept.parsed("cover")?,
         hold: kept.parsed("hold")?,
+    })
+}
+
+fn habits(kept: &Kept<'_>) -> Result<Habits> {
+    let bits: i64 = kept.get("quiet_days")?;
+    let quiet = u8::try_from(bits).ok().and_then(QuietDays::from_bits);
+    let quiet = quiet
+        .ok_or_else(|| kept.corrupt("quiet_days", &format_args!("{bits} is no set of days")))?;
+    Ok(Habits {
+        quiet,
+        at_weekends: kept.get("at_weekends")?,
+        holiday_until: kept.get("holiday_until")?,
     })
 }
 
@@ -123,9 +139,21 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         frost: kept.json("frost")?,
         zone: kept.parsed("zone")?,
         language: kept.parsed("language")?,
+        digest: digest(&kept)?,
         hold: kept.parsed("hold")?,
         join_token: kept.get("join_token")?,
     })
+}
+
+fn digest(kept: &Kept<'_>) -> Result<Option<Digest>> {
+    let weekday: Option<i64> = kept.get("digest_weekday")?;
+    let minutes: Option<i64> = kept.get("digest_minutes")?;
+    let thread: Option<i32> = kept.get("digest_thread")?;
+    weekday
+        .zip(minutes)
+        .map(|(weekday, minutes)| Digest::of_numbers(weekday, minutes, thread))
+        .transpose()
+        .map_err(|error| kept.corrupt("digest_weekday", &error))
 }
 
 /// What is kept of a job from a row of `job_marks`, and whose it is.
@@ -179,6 +207,17 @@ pub(super) fn sowing(row: &SqliteRow) -> Result<Sowing> {
         failed_on: kept.get("failed_on")?,
         ended_on: kept.get("ended_on")?,
         job: kept.parsed("job")?,
+    })
+}
+
+/// A variety from a row of `varieties`.
+pub(super) fn variety(row: &SqliteRow) -> Result<Variety> {
+    let kept = Kept::of("varieties", row)?;
+    Ok(Variety {
+        id: kept.id,
+        crop: CropId::new(kept.get::<String>("crop")?),
+        name: kept.get("name")?,
+        packet: kept.needed_json("packet")?,
     })
 }
 

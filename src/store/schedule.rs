@@ -4,10 +4,10 @@ use chrono::{DateTime, NaiveDate, Utc};
 use sqlx::SqliteConnection;
 use sqlx::sqlite::SqliteRow;
 
-use super::Result;
 use super::facts::{current_club, inheritors};
 use super::rows::{self, Kept, Named};
 use super::sending::made_untrue;
+use super::{Result, list_news};
 use crate::club::{ClubId, Member, MemberId, Settings};
 
 /// What a change touches of a member's mornings.
@@ -95,7 +95,7 @@ pub(super) async fn cancel_reminders(
 ) -> Result<bool> {
     made_untrue(conn, member).await?;
     let waiting = sqlx::query(
-        "SELECT id, member_id, local_date, named, expires_at FROM outgoing \
+        "SELECT id, member_id, local_date, named, told, expires_at FROM outgoing \
          WHERE member_id = $1 AND kind IS NOT NULL AND outcome IS NULL \
          AND id NOT IN (SELECT id FROM under_way) ORDER BY id DESC",
     )
@@ -124,8 +124,9 @@ pub(super) async fn cancel_reminders(
 }
 
 /// The jobs that an unsent reminder named were not named after all: the dates that stood before
-/// come back. A row of `outgoing` that is no reminder is left alone.
+/// come back, and so does what it meant to tell of lists. A row of `outgoing` that is no reminder is left alone.
 pub(super) async fn take_back_naming(conn: &mut SqliteConnection, row: &SqliteRow) -> Result<()> {
+    list_news::give_back(conn, row).await?;
     let kept = Kept::of("outgoing", row)?;
     let member: Option<MemberId> = kept.get("member_id")?;
     let date: Option<NaiveDate> = kept.get("local_date")?;

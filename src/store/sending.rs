@@ -8,6 +8,7 @@
 use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
+use super::digests::digest_came_back;
 use super::schedule::{Touches, changed};
 use super::{Queued, Result, Store};
 use crate::club::MemberId;
@@ -106,6 +107,6 @@ pub(super) async fn came_back(
     .flatten();
     match member {
         Some(member) => changed(conn, member, Touches::Contents, now).await,
-        None => Ok(()),
+        None => digest_came_back(conn, id, now).await,
     }
 }

@@ -3,7 +3,9 @@
 use super::Myself;
 use super::addressed::{Addressed, Heard, hear};
 use super::names::plain;
-use super::update::{CallbackQuery, Chat, MarkupButton, MemberChange, Message, Update, User};
+use super::update::{
+    CallbackQuery, Chat, MarkupButton, MemberChange, Message, RepliedTo, Update, User,
+};
 use crate::messages::{self, ChatKind, Incoming, Person, Role, Shown, What};
 
 /// The account in whose name every administrator writes who stays anonymous (Bot API, `Message`,
@@ -63,15 +65,28 @@ fn text_said(message: Message, me: &Myself, kind: ChatKind) -> What {
         (None, None) => return What::Nothing,
     };
     let Heard { text, addressed } = hear(&text, &entities, me);
-    let replied_to = message.reply_to_message.and_then(|replied| replied.from);
-    let replies_to_me = replied_to.is_some_and(|user| user.id == me.id);
+    // In a topic every message that replies to none is told as a reply to the topic's beginning.
+    let in_topic = message.message_thread_id.filter(|_| message.is_topic_message);
+    let replied = message.reply_to_message;
+    let begins_topic = replied
+        .as_ref()
+        .is_some_and(|replied| replied.message_id.is_some() && replied.message_id == in_topic);
+    let replies_to = replied.as_ref().filter(|_| !begins_topic).and_then(written_by);
+    let replies_to_me =
+        replied.and_then(|replied| replied.from).is_some_and(|user| user.id == me.id);
     let addressed = match addressed {
         _ if kind == ChatKind::Private => true,
         Addressed::Bot => true,
         Addressed::OtherBot => false,
         Addressed::Nobody => replies_to_me,
     };
-    What::Text { text, message: message.message_id, addressed }
+    What::Text { text, message: message.message_id, addressed, replies_to }
+}
+
+/// Who wrote the message that was replied to; a channel or a whole group is nobody.
+fn written_by(replied: &RepliedTo) -> Option<Box<Person>> {
+    let user = replied.from.as_ref().filter(|_| replied.sender_chat.is_none())?;
+    Some(Box::new(person(user, false)))
 }
 
 fn pressed(query: CallbackQuery) -> Incoming {
@@ -107,7 +122,16 @@ fn shown(message: Message) -> Option<Shown> {
     let rows = message.reply_markup.map(|markup| markup.inline_keyboard).unwrap_or_default();
     let with_data = |button: MarkupButton| Some((button.text, button.callback_data?));
     let buttons = rows.into_iter().map(|row| row.into_iter().filter_map(with_data).collect());
-    Some(Shown { text: message.text?, buttons: buttons.collect() })
+    // What answers nothing stands under the beginning of its topic, as if it answered that.
+    let answered = message.reply_to_message.filter(|replied| {
+        replied.message_id.is_none_or(|id| Some(id) != message.message_thread_id)
+    });
+    let asked_by = answered.and_then(|replied| replied.from).filter(|user| !user.is_bot);
+    Some(Shown {
+        text: message.text?,
+        buttons: buttons.collect(),
+        asked_by: asked_by.map(|user| user.id),
+    })
 }
 
 fn bot_changed(change: &MemberChange) -> Incoming {

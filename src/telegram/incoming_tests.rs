@@ -48,7 +48,7 @@ fn message(chat: Value, fields: Value) -> Value {
 }
 
 fn text(text: &str, addressed: bool) -> What {
-    What::Text { text: text.to_owned(), message: 5, addressed }
+    What::Text { text: text.to_owned(), message: 5, addressed, replies_to: None }
 }
 
 #[test]
@@ -88,8 +88,30 @@ fn a_reply_to_the_bot_is_addressed_and_one_to_somebody_else_is_not() {
         let replied = json!({ "message_id": 4, "date": 1, "chat": group(), "from": from });
         read(in_group(json!({ "text": "15 May", "reply_to_message": replied }))).what
     };
-    assert_eq!(reply_to(myself()), text("15 May", true));
-    assert_eq!(reply_to(anna()), text("15 May", false));
+    let to = |what: What| match what {
+        What::Text { addressed, replies_to, .. } => (addressed, replies_to.map(|to| to.user)),
+        other => panic!("{other:?} is no text"),
+    };
+    assert_eq!(to(reply_to(myself())), (true, Some(me().id)));
+    assert_eq!(to(reply_to(anna())), (false, Some(ANNA)));
+}
+
+#[test]
+fn in_a_topic_what_replies_to_nothing_replies_to_nobody() {
+    let replies_to = |to: i32| {
+        let replied = json!({ "message_id": to, "date": 1, "chat": group(), "from": anna() });
+        let said = json!({
+            "text": "/club helper add", "message_thread_id": 3, "is_topic_message": true,
+            "entities": [{ "type": "bot_command", "offset": 0, "length": 5 }],
+            "reply_to_message": replied,
+        });
+        match read(in_group(said)).what {
+            What::Text { replies_to, .. } => replies_to.map(|to| to.user),
+            other => panic!("{other:?} is no text"),
+        }
+    };
+    assert_eq!(replies_to(3), None, "the topic's beginning");
+    assert_eq!(replies_to(4), Some(ANNA));
 }
 
 #[test]
@@ -99,7 +121,8 @@ fn another_bots_command_is_not_ours_even_in_reply_to_us() {
         "entities": [{ "type": "bot_command", "offset": 0, "length": 14 }],
         "reply_to_message": { "message_id": 4, "from": myself() },
     }));
-    assert_eq!(read(update).what, text("/now@other_bot", false));
+    let What::Text { text, addressed, .. } = read(update).what else { panic!("a text") };
+    assert_eq!((text.as_str(), addressed), ("/now@other_bot", false));
 }
 
 #[test]
@@ -268,9 +291,26 @@ fn a_press_tells_its_message_and_place() {
     let read = read(press(Some(message)));
     let data = "s".to_owned();
     let buttons = vec![vec![("Yes".to_owned(), "s".to_owned())]];
-    let shown = Some(Shown { text: "?".to_owned(), buttons });
+    let shown = Some(Shown { text: "?".to_owned(), buttons, asked_by: None });
     assert_eq!(read.what, What::Pressed { press: "q1".to_owned(), message: Some(8), data, shown });
     assert_eq!((read.chat.id, read.chat.thread, read.from.user), (GROUP, Some(3), ANNA));
+}
+
+#[test]
+fn a_press_tells_who_asked_for_its_message() {
+    let asked_by = |replied: Value| {
+        let message = json!({ "message_id": 8, "date": 1, "chat": group(), "from": myself(),
+            "message_thread_id": 3, "is_topic_message": true, "text": "?",
+            "reply_to_message": replied });
+        let What::Pressed { shown, .. } = read(press(Some(message))).what else {
+            panic!("a press")
+        };
+        shown.expect("what it says").asked_by
+    };
+    assert_eq!(asked_by(json!({ "message_id": 7, "from": anna() })), Some(ANNA));
+    assert_eq!(asked_by(json!({ "message_id": 7, "from": myself() })), None);
+    // Every message of a topic that answers none is told as answering the topic's beginning.
+    assert_eq!(asked_by(json!({ "message_id": 3, "from": anna() })), None);
 }
 
 #[test]

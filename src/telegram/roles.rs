@@ -11,7 +11,7 @@ use teloxide::requests::{JsonRequest, Payload};
 use super::{Telegram, call};
 use crate::messages::Role;
 
-/// How long a list of administrators is believed.
+/// How long a list of administrators is believed where it says that somebody is one.
 const BELIEVED: TimeDelta = TimeDelta::seconds(60);
 
 /// How long an answer is waited for; somebody waits for theirs meanwhile.
@@ -60,12 +60,15 @@ impl Roles {
     }
 
     /// The role of a person in a group at `now`; [`Role::Unknown`] when the platform does not say.
+    /// Where `refused` says that somebody would be refused over the answer, only the platform's own
+    /// word makes them no administrator, since they may have become one a moment ago.
     ///
     /// An administrator who writes anonymously is known without asking, and must not be asked for
     /// here: the account is the same for all of them.
-    pub async fn role_of(&self, chat: i64, user: i64, now: DateTime<Utc>) -> Role {
-        if let Some(role) = self.known_role(chat, user, now) {
-            return role;
+    pub async fn role_of(&self, chat: i64, user: i64, refused: bool, now: DateTime<Utc>) -> Role {
+        match self.known_role(chat, user, now) {
+            Some(role) if role == Role::Administrator || !refused => return role,
+            _ => {}
         }
         let request =
             JsonRequest::new(self.telegram.bot.clone(), GetChatAdministrators { chat_id: chat });
@@ -130,12 +133,12 @@ mod tests {
         })
         .await;
         let roles = Roles::new(fake.telegram().await);
-        assert_eq!(roles.role_of(-5, 1, at(0)).await, Role::Administrator);
-        assert_eq!(roles.role_of(-5, 2, at(30)).await, Role::Administrator);
-        assert_eq!(roles.role_of(-5, 3, at(59)).await, Role::Member);
+        assert_eq!(roles.role_of(-5, 1, true, at(0)).await, Role::Administrator);
+        assert_eq!(roles.role_of(-5, 2, true, at(30)).await, Role::Administrator);
+        assert_eq!(roles.role_of(-5, 3, false, at(59)).await, Role::Member);
         assert_eq!(fake.calls("GetChatAdministrators").len(), 1);
-        roles.role_of(-5, 3, at(60)).await;
-        roles.role_of(-6, 3, at(61)).await;
+        roles.role_of(-5, 3, false, at(60)).await;
+        roles.role_of(-6, 3, false, at(61)).await;
         let asked = fake.calls("GetChatAdministrators");
         assert_eq!(
             asked,
@@ -152,7 +155,26 @@ mod tests {
         })
         .await;
         let roles = Roles::new(fake.telegram().await);
-        assert_eq!(roles.role_of(-5, 1, at(0)).await, Role::Unknown);
-        assert_eq!(roles.role_of(-5, 1, at(1)).await, Role::Administrator);
+        assert_eq!(roles.role_of(-5, 1, true, at(0)).await, Role::Unknown);
+        assert_eq!(roles.role_of(-5, 1, true, at(1)).await, Role::Administrator);
+    }
+
+    #[tokio::test]
+    async fn nobody_is_refused_over_what_was_true_a_moment_ago() {
+        let fake = Fake::start_with_me(|method, nth| match (method, nth) {
+            ("GetChatAdministrators", 0 | 1) => Some(yes(json!([{ "user": { "id": 1 } }]))),
+            ("GetChatAdministrators", _) => {
+                Some(yes(json!([{ "user": { "id": 1 } }, { "user": { "id": 2 } }])))
+            }
+            _ => None,
+        })
+        .await;
+        let roles = Roles::new(fake.telegram().await);
+        assert_eq!(roles.role_of(-5, 2, true, at(0)).await, Role::Member);
+        assert_eq!(roles.role_of(-5, 2, true, at(1)).await, Role::Member, "asked once more");
+        assert_eq!(roles.role_of(-5, 2, true, at(2)).await, Role::Administrator, "in time");
+        // Now the list is remembered.
+        assert_eq!(roles.role_of(-5, 2, true, at(3)).await, Role::Administrator);
+        assert_eq!(fake.calls("GetChatAdministrators").len(), 3);
     }
 }

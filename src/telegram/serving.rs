@@ -9,7 +9,7 @@ use url::Url;
 
 use super::{ConnectError, PollError, Received, Roles, Telegram};
 use crate::app::{App, Clock, SendLimits, Sender, Update, run_sender};
-use crate::chat::{Knowledge, KnowledgeError, command_menus, needs};
+use crate::chat::{Knowledge, KnowledgeError, RoleMatters, command_menus, needs};
 use crate::config::Secret;
 use crate::messages::Role;
 use crate::store::{Store, StoreError};
@@ -208,10 +208,16 @@ async fn with_roles(received: Vec<Received>, roles: &Roles, clock: &Clock) -> Ve
     for Received { key, mut incoming } in received {
         if let Some(incoming) = &mut incoming
             && incoming.from.role == Role::Unknown
-            && needs(incoming).role
         {
-            let now = clock.now();
-            incoming.from.role = roles.role_of(incoming.chat.id, incoming.from.user, now).await;
+            let refused = match needs(incoming).role {
+                RoleMatters::No => None,
+                RoleMatters::Perhaps => Some(false),
+                RoleMatters::Surely => Some(true),
+            };
+            if let Some(refused) = refused {
+                let (chat, user) = (incoming.chat.id, incoming.from.user);
+                incoming.from.role = roles.role_of(chat, user, refused, clock.now()).await;
+            }
         }
         updates.push(Update { key, incoming });
     }

@@ -55,6 +55,8 @@ pub(super) struct MarkupButton {
 
 #[derive(Debug, Deserialize)]
 pub(super) struct RepliedTo {
+    pub message_id: Option<i32>,
+    pub sender_chat: Option<Chat>,
     pub from: Option<User>,
 }
 

@@ -16,7 +16,8 @@ pub const CLUB_ZONE: Tz = Tz::America__Denver;
 const GROUP: i64 = -4_100;
 
 /// What Oda, the coordinator, writes in the group.
-pub const ODA_WRITES: [&str; 2] = ["/club frost 05-15 10-05", "/club zone Denver"];
+pub const ODA_WRITES: [&str; 3] =
+    ["/club frost 05-15 10-05", "/club zone Denver", "/list new Salsa bed: tomato, pepper, dill"];
 
 /// What Fern writes in private, once she has pressed the group's button.
 pub const FERN_WRITES: [&str; 1] = ["/grow tomato, pepper, basil, cucumber, zinnia, lettuce, \

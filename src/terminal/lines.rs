@@ -13,6 +13,8 @@ pub enum Line {
     Say(String),
     /// A message that replies to the bot.
     Reply(String),
+    /// A message that replies to this person.
+    ReplyTo(Who, String),
     /// This person speaks from now on.
     Speaker(Who),
     /// Speak in this place from now on.
@@ -68,7 +70,7 @@ pub fn read(line: &str) -> Line {
         "reply" if rest.is_empty() => {
             Line::Wrong("Reply what? Write it behind, like this: :reply when do I sow peas?".into())
         }
-        "reply" => Line::Reply(rest.to_owned()),
+        "reply" => reply(rest),
         "who" => Line::Who,
         "help" => Line::Help,
         "quit" | "exit" | "q" => Line::Quit,
@@ -78,6 +80,17 @@ pub fn read(line: &str) -> Line {
             Line::Wrong(format!("There is no :{name} here; :help lists what there is."))
         }
     }
+}
+
+/// "@fern hello" replies to Fern, and anything else to the bot.
+fn reply(text: &str) -> Line {
+    let named = |who: &Who| {
+        let rest = text.strip_prefix('@')?.split_once(char::is_whitespace);
+        let (name, rest) = rest.filter(|(_, rest)| !rest.trim().is_empty())?;
+        name.eq_ignore_ascii_case(who.name()).then(|| Line::ReplyTo(*who, rest.trim().to_owned()))
+    };
+    let to_somebody = Who::ALL.iter().find_map(named);
+    to_somebody.unwrap_or_else(|| Line::Reply(text.to_owned()))
 }
 
 fn press(text: &str) -> Line {
@@ -118,6 +131,11 @@ mod tests {
         assert_eq!(read(":ILSE"), Line::Speaker(Who::Ilse));
         assert_eq!(read(" :group "), Line::Place(Place::Group));
         assert_eq!(read(":reply when?  "), Line::Reply("when?".to_owned()));
+        assert_eq!(
+            read(":reply @Fern /club helper add"),
+            Line::ReplyTo(Who::Fern, "/club helper add".to_owned())
+        );
+        assert_eq!(read(":reply @fern"), Line::Reply("@fern".to_owned()));
         assert_eq!(read(":morning"), Line::Morning);
         assert_eq!(read(":q"), Line::Quit);
     }

@@ -18,6 +18,8 @@ pub struct Standing {
     pub text: String,
     /// Its buttons.
     pub buttons: Buttons,
+    /// The person whose message in the group it answers.
+    pub asked_by: Option<i64>,
 }
 
 impl Standing {
@@ -33,7 +35,7 @@ impl Standing {
             Does::OpenPrivate(_) => None,
         };
         let rows = self.buttons.iter().map(|row| row.iter().filter_map(data).collect());
-        Shown { text: self.text.clone(), buttons: rows.collect() }
+        Shown { text: self.text.clone(), buttons: rows.collect(), asked_by: self.asked_by }
     }
 }
 
@@ -68,7 +70,7 @@ pub struct Phones(Mutex<State>);
 struct State {
     last_message: i32,
     /// Who wrote a message of the group, by its id.
-    authors: HashMap<i32, String>,
+    authors: HashMap<i32, (String, i64)>,
     standing: HashMap<i64, Vec<Standing>>,
     /// The message of each chat that stands last on the screen.
     in_view: HashMap<i64, i32>,
@@ -83,11 +85,11 @@ impl Phones {
     }
 
     /// The id of a new message that a person wrote.
-    pub fn wrote(&self, name: &str) -> i32 {
+    pub fn wrote(&self, name: &str, user: i64) -> i32 {
         let mut state = self.state();
         state.last_message = state.last_message.saturating_add(1);
         let message = state.last_message;
-        state.authors.insert(message, name.to_owned());
+        state.authors.insert(message, (name.to_owned(), user));
         message
     }
 
@@ -128,13 +130,14 @@ impl State {
     fn say(&mut self, say: &Say) -> Delivery {
         self.last_message = self.last_message.saturating_add(1);
         let (text, buttons) = (say.text.clone(), say.buttons.clone());
-        let message = Standing { message: self.last_message, text, buttons };
+        let author = say.reply_to.and_then(|id| self.authors.get(&id).cloned());
+        let (to, asked_by) = author.unzip();
+        let message = Standing { message: self.last_message, text, buttons, asked_by };
         let standing = self.standing.entry(say.chat).or_default();
         standing.push(message.clone());
         let beyond = standing.len().saturating_sub(WITHIN_REACH);
         standing.drain(..beyond);
         self.in_view.insert(say.chat, self.last_message);
-        let to = say.reply_to.and_then(|id| self.authors.get(&id).cloned());
         self.fresh.push(Shows::New { chat: say.chat, to, message });
         Delivery::Sent { message: Some(self.last_message) }
     }
@@ -152,7 +155,8 @@ impl Platform for Phones {
                     return Delivery::Gone("the message is no longer there".to_owned());
                 };
                 let (text, buttons) = (edit.text.clone(), edit.buttons.clone());
-                let changed = Standing { message: edit.message, text, buttons };
+                let asked_by = message.asked_by;
+                let changed = Standing { message: edit.message, text, buttons, asked_by };
                 if *message != changed {
                     message.clone_from(&changed);
                     state.in_view.insert(edit.chat, edit.message);

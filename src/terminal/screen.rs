@@ -149,7 +149,12 @@ mod tests {
         let row =
             vec![Button::press("Settings", Press::Settings), Button::press("Hour", Press::AskHour)];
         let buttons = vec![row, vec![], vec![Button::open_private("Write to me", "abc")]];
-        Standing { message: 7, text: "Hello!\n\nHow are\u{1b}[2J you?".to_owned(), buttons }
+        Standing {
+            message: 7,
+            text: "Hello!\n\nHow are\u{1b}[2J you?".to_owned(),
+            buttons,
+            asked_by: None,
+        }
     }
 
     #[test]

@@ -22,6 +22,7 @@ Whatever has no colon in front is said to the chat. The practice's own commands:
   :fern  :oda  :ilse        who speaks
   :private  :group          where
   :reply TEXT               reply to the bot (in a group it hears commands and replies only)
+  :reply @fern TEXT         reply to Fern, or whoever is named so
   :2  or  :press 2          press a button of the last message
   :buttons                  show the last buttons again, from further up if need be
   :morning                  on to the next time your reminder may come
@@ -60,6 +61,12 @@ pub async fn talk<W: Write>(
                 say(world, &mut screen, seat, &text, addressed).await?;
             }
             Line::Reply(text) => say(world, &mut screen, seat, &text, true).await?,
+            Line::ReplyTo(whom, text) => {
+                // Only a command speaks to the bot where somebody else is replied to.
+                let addressed = seat.place == Place::Private || text.starts_with('/');
+                world.replies(seat.who, seat.place, whom, &text, addressed).await?;
+                show(world, &mut screen)?;
+            }
             Line::Speaker(who) => seat.who = who,
             Line::Place(place) => seat.place = place,
             Line::Morning => {
@@ -88,7 +95,7 @@ pub async fn talk<W: Write>(
 fn welcome<W: Write>(screen: &mut Screen<W>) -> anyhow::Result<()> {
     let lines = [
         format!("Practice: the bot, and {CLUB}, set up just now. Nothing is sent or kept."),
-        format!("  Oda, who runs the club, wrote in the group: {}", ODA_WRITES.join(", ")),
+        format!("  Oda, who runs the club, wrote in the group: {}", ODA_WRITES.join("; ")),
         "  Fern joined by the group's button and grows a dozen crops (/mycrops).".to_owned(),
         format!("  Ilse, whose garden is in the south, wrote: {}", ILSE_WRITES.join(", ")),
         "You are Fern. Ask “can I start cucumbers now?”, or send /now and press a button with :1."

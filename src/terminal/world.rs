@@ -112,9 +112,26 @@ impl World {
         text: &str,
         addressed: bool,
     ) -> anyhow::Result<()> {
-        let message = self.phones.wrote(who.name());
+        let message = self.phones.wrote(who.name(), who.person().user);
         let text = text.to_owned();
-        self.happens(who, place, What::Text { text, message, addressed }).await
+        self.happens(who, place, What::Text { text, message, addressed, replies_to: None }).await
+    }
+
+    /// A person replies to what `whom` wrote.
+    ///
+    /// # Errors
+    /// When the store fails.
+    pub async fn replies(
+        &mut self,
+        who: Who,
+        place: Place,
+        whom: Who,
+        text: &str,
+        addressed: bool,
+    ) -> anyhow::Result<()> {
+        let message = self.phones.wrote(who.name(), who.person().user);
+        let (text, replies_to) = (text.to_owned(), Some(Box::new(whom.person())));
+        self.happens(who, place, What::Text { text, message, addressed, replies_to }).await
     }
 
     /// A person presses the button with this number, from 1, under the message in view.

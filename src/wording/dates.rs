@@ -1,6 +1,6 @@
 //! Dates.
 
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate, Weekday};
 use icu_calendar::{Date, Gregorian};
 
 use super::{Voice, args};
@@ -41,6 +41,18 @@ impl Voice {
         let first = NaiveDate::from_ymd_opt(2024, month, 1).and_then(calendar);
         let format = &self.tongue.formats.month;
         first.map_or_else(|| month.to_string(), |day| format.format(&day).to_string())
+    }
+
+    /// The name of a day of the week: "Sunday".
+    #[must_use]
+    pub fn weekday(&self, day: Weekday) -> String {
+        // 1 January 2024 was a Monday.
+        let ahead = Days::new(day.num_days_from_monday().into());
+        let date =
+            NaiveDate::from_ymd_opt(2024, 1, 1).and_then(|date| date.checked_add_days(ahead));
+        let format = &self.tongue.formats.weekday;
+        date.and_then(calendar)
+            .map_or_else(|| day.to_string(), |day| format.format(&day).to_string())
     }
 
     /// The days from `from` to `to`, both included: "April 17–24", "April 17 to May 1", or one

@@ -1,7 +1,7 @@
 //! The formatters of one locale, built once: building them is slow.
 
 use icu_calendar::Gregorian;
-use icu_datetime::fieldsets::{M, MD, MDE, T, YMD};
+use icu_datetime::fieldsets::{E, M, MD, MDE, T, YMD};
 use icu_datetime::{FixedCalendarDateTimeFormatter, NoCalendarFormatter};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
@@ -21,6 +21,7 @@ pub(super) struct Formats {
     pub(super) date_with_weekday: Dates<MDE>,
     pub(super) date_with_year: Dates<YMD>,
     pub(super) month: Dates<M>,
+    pub(super) weekday: Dates<E>,
     pub(super) time: NoCalendarFormatter<T>,
     pub(super) list_and: ListFormatter,
     pub(super) list_or: ListFormatter,
@@ -43,6 +44,7 @@ impl Formats {
             date_with_weekday: Dates::try_new((&locale).into(), MDE::long()).map_err(told)?,
             date_with_year: Dates::try_new((&locale).into(), YMD::long()).map_err(told)?,
             month: Dates::try_new((&locale).into(), M::long()).map_err(told)?,
+            weekday: Dates::try_new((&locale).into(), E::long()).map_err(told)?,
             time: NoCalendarFormatter::try_new((&locale).into(), T::hm()).map_err(told)?,
             list_and: ListFormatter::try_new_and((&locale).into(), ListFormatterOptions::default())
                 .map_err(told)?,

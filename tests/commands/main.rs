@@ -4,6 +4,7 @@
 
 mod ask;
 mod bad_input;
+mod packets;
 mod plan;
 mod seed;
 mod trays;

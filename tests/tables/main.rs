@@ -19,6 +19,7 @@ mod places;
 mod published;
 mod rules;
 mod trays;
+mod zones;
 
 use sowbell::catalogue::Catalogue;
 use sowbell::planning::{Basis, Crop, FrostDates};

@@ -25,7 +25,8 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     [Frost dates] [Time zone] [Language]
     ");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club frost 05-15 10-05").await), @r"
@@ -42,7 +43,8 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Frost: last frost around 15 May, first frost around 5 October
     • Time zone: America/Denver
     • Language: English (UK)
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/settings").await.text, @r"
     Your settings
@@ -78,8 +80,8 @@ async fn a_member_is_refused_and_nothing_changes() {
         let refused = club.hears(&fern, tried).await;
         assert_eq!(
             refused.text,
-            "Only administrators of this group can change the club's settings. \
-             /frost sets your own garden.",
+            "Only administrators of this group and the helpers they name can change the club's \
+             settings. /frost sets your own garden.",
             "{tried}"
         );
     }
@@ -119,17 +121,17 @@ async fn when_nobody_can_say_who_is_an_administrator_nothing_changes() {
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    • The club's week: not sent
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
 }
 
 #[tokio::test(flavor = "multi_thread")]
-async fn who_became_an_administrator_may_after_a_minute_at_most() {
+async fn who_became_an_administrator_may_at_once_and_who_was_one_for_a_minute_at_most() {
     let world = World::start(SPRING).await;
     let (_, fern, club) = hillside(&world).await;
     assert!(club.hears(&fern, "/club").await.text.starts_with("Only administrators"));
     world.platform.promote(club.id, fern.id);
-    world.clock.advance(chrono::TimeDelta::seconds(61));
     assert!(club.hears(&fern, "/club").await.text.starts_with("Hillside Growers, settings"));
     world.platform.demote(club.id, fern.id);
     world.clock.advance(chrono::TimeDelta::seconds(61));

@@ -28,10 +28,10 @@ async fn the_bot_greets_once_and_its_button_leads_a_member_into_the_club() {
     world.quiet().await;
     let greetings = world.platform.sent_to(group);
     assert_eq!(greetings.len(), 1, "the two updates of one arrival make one greeting");
-    insta::assert_snapshot!(shown(&greetings[0]), @r"
+    insta::assert_snapshot!(shown(&greetings[0]), @"
     Hello! I help with the timing of sowing and planting. Ask me by command, for example /ask can I start cucumbers now?, or reply to one of my messages.
     For morning reminders, open a private chat with me: I may not write first.
-    An administrator can set the club's frost dates and time zone with /club.
+    An administrator can set the club's frost dates and time zone with /club, and keep lists of crops with /list.
     [Get my reminders]
     ");
 

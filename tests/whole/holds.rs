@@ -119,7 +119,7 @@ async fn the_coordinator_holds_for_the_club() {
     fern.asks("/frost 05-15 10-05").await;
     fern.asks("/grow tomato").await;
     fern.news();
-    insta::assert_snapshot!(club.hears(&fern, "/club hold 7 days").await.text, @"Only administrators of this group can change the club's settings. /frost sets your own garden.");
+    insta::assert_snapshot!(club.hears(&fern, "/club hold 7 days").await.text, @"Only administrators of this group and the helpers they name can change the club's settings. /frost sets your own garden.");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club hold 7 days").await), @"
     Held for the club until May 14: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
     [Undo]
@@ -130,8 +130,9 @@ async fn the_coordinator_holds_for_the_club() {
     • Frost: not given
     • Time zone: not given, so UTC
     • Language: English
+    • The club's week: not sent
     • Cold spell: held until May 14
-    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club hold 7 days
+    Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/hold").await.text, @"
     Held until May 14.

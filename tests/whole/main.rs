@@ -8,6 +8,8 @@
 
 mod binary;
 mod coordinator;
+mod days;
+mod digest;
 mod filled;
 mod follow_ups;
 mod frost_free;
@@ -15,12 +17,17 @@ mod group;
 mod harness;
 mod holds;
 mod kill;
+mod list_days;
+mod lists;
 mod mornings;
 mod places;
 mod platform;
 mod private;
 mod process;
+mod rights;
 mod seeds;
 mod sowings;
 mod trays;
 mod trouble;
+mod two_clubs;
+mod varieties;

@@ -187,7 +187,7 @@ async fn what_was_answered_decides_what_is_named_again() {
         named.extend(fern.news().into_iter().map(|message| message.text));
     }
     insta::assert_snapshot!(named.join("\n\n"), @"
-    Good morning! Monday, April 20:
+    Good morning! Saturday, April 18:
     1. Sow zinnias indoors: good until May 1.
 
     Good morning! Friday, April 24:
@@ -201,6 +201,10 @@ async fn what_was_answered_decides_what_is_named_again() {
 
     Good morning! Sunday, May 3:
     1. Look for seedlings of cucumbers (sown April 17): if nothing shows by now, sow again.
+
+    Coming this week:
+    • Friday, May 8: harden off cucumbers
+    • Friday, May 8: harden off zinnias
     ");
 }
 

@@ -475,7 +475,9 @@ mod settings {
         • Club: Hillside Growers
         [Frost dates] [Time zone]
         [Reminder time] [°C and cm]
-        [Language] [Where it grows]
+        [Quiet days] [I garden at weekends]
+        [Holiday] [Where it grows]
+        [Language]
         ");
         let page = fern.last();
         fern.presses_under(&page, "°C and cm").await;
@@ -653,9 +655,11 @@ mod questions {
         /grow tomato, basil – put crops on your list; I remind you of them
         /drop basil – take one off
         /mycrops – your list
+        /lists – your club's lists, to subscribe to
         /now – what you can do today
         /sown basil 12 on 3 April – tell me what you sowed, and I follow its own dates
         /sowings – your sowings and what comes next
+        /variety tomato Early Lantern, 75 days – reckon with a packet's numbers
         /undo – take the last change back
         /trays tomato 12, basil 6 – which seedlings share a tray
         /frost 05-15 10-05 – your last and first frost
@@ -663,6 +667,9 @@ mod questions {
         /hold 7 days – wait out a cold spell
         /zone Denver – your time zone
         /hour 7:00 – when your reminder comes
+        /holiday until 3 July – no messages before that day
+        /quiet Sunday – no messages on that day of the week
+        /weekends – put things off to the weekend
         /settings – all of it at a glance
 
         To stop reminders, take your crops off with /drop all.

@@ -24,7 +24,7 @@ async fn a_sowing_told_in_words_has_its_own_dates_until_it_is_taken_back() {
     • Pot up basil: May 13–20
     • Harden off basil: from May 8
     • Set out basil: from May 22, when the week's nights stay above 50 °F
-    • First harvest: June 11 to July 1
+    • First harvest: June 16 to July 6
 
     On your list: basil.
     [Undo]

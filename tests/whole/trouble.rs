@@ -81,7 +81,8 @@ mod updates {
     }
 
     fn private(world: &World, update: i64, person: &Person, text: &str) -> Update {
-        let what = What::Text { text: text.to_owned(), message: 1, addressed: true };
+        let what =
+            What::Text { text: text.to_owned(), message: 1, addressed: true, replies_to: None };
         let chat =
             Chat { id: person.id, kind: ChatKind::Private, title: String::new(), thread: None };
         let from = Sender {

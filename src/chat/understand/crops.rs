@@ -79,6 +79,11 @@ impl NameFinder {
         apart
     }
 
+    /// The plural of a crop's name.
+    pub fn plural<'n>(&'n self, id: &'n CropId) -> &'n str {
+        self.names.plural(id)
+    }
+
     /// Up to three crops whose names are like `written`.
     pub fn offered(&self, written: &str) -> Vec<CropId> {
         self.spelling.offered(written)

@@ -7,12 +7,12 @@ use super::quantities::Quantities;
 use super::words::Pause;
 use crate::planning::{Kind, Step};
 
-/// The first rule that holds, which tells what is asked.
-pub(crate) fn rule<'a>(
+/// The first rule that holds; where none does, the intent is [`super::Intent::Unknown`].
+pub(crate) fn rule<'p>(
     line: &ItemLine,
-    phrases: &'a Phrases,
+    phrases: &'p Phrases,
     quantities: &Quantities,
-) -> Option<&'a IntentRule> {
+) -> Option<&'p IntentRule> {
     let given = |rule: &&IntentRule| rule.needs.is_none_or(|needed| quantities.give(needed));
     phrases.intents.iter().filter(given).find(|rule| holds(rule, line, phrases))
 }

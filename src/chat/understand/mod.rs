@@ -10,10 +10,12 @@
 mod compiler;
 mod crops;
 mod dates;
+mod day_ahead;
 mod figure_line;
 mod intent;
 mod line;
 mod list;
+mod own_names;
 mod pattern;
 mod phrase_file;
 mod phrases;
@@ -46,6 +48,8 @@ pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
 pub(super) use words::{Pause, Word};
 
+pub use day_ahead::DayAhead;
+pub use own_names::OwnName;
 pub use sown::{CameUp, SownText, ToldDay};
 pub use subject::Subject;
 
@@ -118,6 +122,8 @@ pub struct Understood {
     pub unknown_words: Vec<UnknownName>,
     /// The kind of crops it is limited to, as in "which herbs"; only where it names no crop.
     pub kind: Option<Kind>,
+    /// Whether a question about the harvest wants to know its day.
+    pub asks_when: bool,
     /// Whether it names a day, "now" and "today" included.
     pub date_given: bool,
     /// A day that was named and cannot be reckoned with.
@@ -224,7 +230,17 @@ impl Understanding {
         today: NaiveDate,
         before: Option<&Subject>,
     ) -> Understood {
-        let mut words = self.words(text, QUESTION_CHARACTERS);
+        self.understand_words(text, self.words(text, QUESTION_CHARACTERS), today, before)
+    }
+
+    /// What the words of `text` mean; figures are read from the text itself.
+    fn understand_words(
+        &self,
+        text: &str,
+        mut words: Vec<Word>,
+        today: NaiveDate,
+        before: Option<&Subject>,
+    ) -> Understood {
         let mentions = self.names.mentions(&words, &self.phrases);
         let mut named = vec![false; words.len()];
         for mention in &mentions {
@@ -277,6 +293,7 @@ impl Understanding {
         let rule = intent::rule(&line, &self.phrases, &quantities);
         let mut understood = Understood {
             intent: rule.map_or(Intent::Unknown, |rule| rule.is),
+            asks_when: rule.is_some_and(|rule| rule.when),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),

@@ -154,6 +154,8 @@ pub(super) struct RawStep {
 #[serde(deny_unknown_fields)]
 pub(super) struct RawIntent {
     pub is: Intent,
+    #[serde(default)]
+    pub when: bool,
     pub with_crop: Rest,
     pub without_crop: Rest,
     /// The quantity that the question must give.

@@ -40,6 +40,8 @@ pub enum PhrasesError {
 #[derive(Debug)]
 pub(crate) struct IntentRule {
     pub is: Intent,
+    /// Whether it asks for a day.
+    pub when: bool,
     pub with_crop: Rest,
     pub without_crop: Rest,
     /// Whether such a question says little by itself and leans on the one before: "and basil?".
@@ -168,6 +170,7 @@ impl Phrases {
         for rule in &raw.intents {
             intents.push(IntentRule {
                 is: rule.is,
+                when: rule.when,
                 with_crop: rule.with_crop,
                 without_crop: rule.without_crop,
                 leans: rule.leans,

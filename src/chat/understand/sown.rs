@@ -86,29 +86,38 @@ impl Understanding {
     #[must_use]
     pub fn sown_in(&self, text: &str, today: NaiveDate) -> SownText {
         let (warmth, text) = self.phrases.temperature_told(text, LIST_CHARACTERS);
-        let words = self.words(&text, LIST_CHARACTERS);
-        let mentions = self.names.mentions(&words, &self.phrases);
+        self.sown_in_words(&self.words(&text, LIST_CHARACTERS), warmth, today)
+    }
+
+    /// What words tell of sowings, beside the temperature that was told with them.
+    pub(super) fn sown_in_words(
+        &self,
+        words: &[Word],
+        warmth: Option<Temperature>,
+        today: NaiveDate,
+    ) -> SownText {
+        let mentions = self.names.mentions(words, &self.phrases);
         let mut roles = vec![Role::Other; words.len()];
         for mention in &mentions {
             mark(&mut roles, mention.from, mention.to, Role::Crop);
         }
-        let dates = self.told_dates(&words, &roles);
+        let dates = self.told_dates(words, &roles);
         for date in &dates {
             mark(&mut roles, date.from, date.to, Role::Date);
         }
-        self.numbers(&words, &mut roles);
+        self.numbers(words, &mut roles);
         let mut told = SownText {
             crops: Vec::new(),
-            way: self.way_told(&words, &mentions, &dates),
-            on: told_day(&words, &dates, today),
+            way: self.way_told(words, &mentions, &dates),
+            on: told_day(words, &dates, today),
             warmth,
             ambiguous: Vec::new(),
             unknown: Vec::new(),
             stray: None,
         };
         let mut from = 0;
-        for to in self.segment_ends(&words, &roles) {
-            self.segment(&words, &roles, &mentions, (from, to), &mut told);
+        for to in self.segment_ends(words, &roles) {
+            self.segment(words, &roles, &mentions, (from, to), &mut told);
             from = to;
         }
         told

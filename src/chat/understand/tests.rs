@@ -13,6 +13,25 @@ pub(super) fn english() -> &'static Understanding {
 }
 
 #[test]
+fn a_question_for_the_day_of_harvest_is_told_from_one_for_the_verdict() {
+    let today = "2026-04-15".parse().expect("a date");
+    for (question, when) in [
+        ("when can I harvest tomatoes?", true),
+        ("how long until my radishes are ripe", true),
+        ("when will my tomatoes be ripe", true),
+        ("will pumpkins ripen?", false),
+        ("can i get a crop of beets before the first frost", false),
+    ] {
+        let understood = english().understand(question, today);
+        assert_eq!(
+            (understood.intent, understood.asks_when),
+            (Intent::WillItRipen, when),
+            "{question}"
+        );
+    }
+}
+
+#[test]
 fn a_temperature_without_its_scale_is_in_the_readers_unless_that_cannot_be() {
     use crate::club::Units::{Customary, Metric};
     let celsius = |text: &str, units| {

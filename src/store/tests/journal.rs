@@ -5,8 +5,8 @@ use sqlx::Row as _;
 
 use super::{Bench, at, bench, date, private};
 use crate::chat::Change;
-use crate::club::{Mark, Sowing};
-use crate::planning::{CropId, Label, Way};
+use crate::club::{Mark, Sowing, Variety};
+use crate::planning::{CropId, Label, Packet, Span, Way};
 
 fn sowing(crop: &str, on: &str) -> Sowing {
     Sowing {
@@ -25,11 +25,18 @@ fn sowing(crop: &str, on: &str) -> Sowing {
     }
 }
 
+fn variety(crop: &str, name: Option<&str>, days: i64) -> Variety {
+    let days = Some(Span { low: days, high: days });
+    let packet = Packet { days, ..Packet::default() };
+    Variety { id: 0, crop: CropId::new(crop), name: name.map(ToOwned::to_owned), packet }
+}
+
 /// Everything that is kept of the members, a line a row, but for the journal itself.
 async fn dump(bench: &Bench) -> Vec<String> {
     let mut lines = Vec::new();
     for (table, order) in [
         ("members", "id"),
+        ("varieties", "id"),
         ("member_crops", "id"),
         ("job_marks", "member_id, job"),
         ("sowings", "id"),
@@ -84,6 +91,35 @@ async fn a_sowing_is_in_the_members_morning() {
     bench.keep(&private(7), &record, now).await.unwrap();
     let due = bench.store.members_due(at("2026-04-10T07:00:00Z"), 9).await.unwrap();
     assert_eq!(due[0].sowings.len(), 1);
+}
+
+#[tokio::test]
+async fn a_variety_told_again_takes_the_place_of_the_old_one_and_is_followed() {
+    let bench = bench().await;
+    let now = at("2026-04-10T06:00:00Z");
+    bench.member(7, now).await.unwrap();
+    let keep = |name, days| [Change::KeepVariety(variety("pea", name, days))];
+    bench.keep(&private(7), &keep(Some("Early Lantern"), 50), now).await.unwrap();
+    bench.keep(&private(7), &keep(None, 60), now).await.unwrap();
+    let before = dump(&bench).await;
+    let facts = bench.keep(&private(7), &keep(Some("early lantern"), 51), now).await.unwrap();
+    let names: Vec<Option<&str>> =
+        facts.varieties.iter().map(|variety| variety.name.as_deref()).collect();
+    assert_eq!(names, [None, Some("early lantern")]);
+    let followed = crate::club::followed(&facts.varieties, &CropId::new("pea")).unwrap();
+    assert_eq!((followed.id, followed.packet.days.unwrap().low), (3, 51));
+    let due = bench.store.members_due(at("2026-04-10T07:00:00Z"), 9).await.unwrap();
+    assert_eq!(due[0].varieties, facts.varieties);
+    // Told once more it is no change, and nobody removes what is another's.
+    let again = bench.keep(&private(7), &keep(Some("early lantern"), 51), now).await.unwrap();
+    assert_eq!(again.next_change, facts.next_change);
+    bench.keep(&private(8), &[Change::RemoveVariety(3)], now).await.unwrap();
+    assert_eq!(bench.keep(&private(7), &[], now).await.unwrap().varieties.len(), 2);
+    let last = facts.last_change.unwrap().number;
+    bench.keep(&private(7), &[Change::Undo(last)], now).await.unwrap();
+    // The other member's row came since.
+    let after: Vec<String> = dump(&bench).await;
+    assert!(before.iter().all(|line| after.contains(line)), "{before:?}\n{after:?}");
 }
 
 #[tokio::test]
@@ -169,6 +205,13 @@ fn changes() -> impl Strategy<Value = Change> {
             Change::KeepSowing(Sowing { id, failed_on: Some(date(on)), ..sowing(crop, on) })
         }),
         (1i64..4).prop_map(Change::RemoveSowing),
+        (
+            crop(),
+            prop::option::of(prop::sample::select(vec!["Early Lantern", "Amber Bell"])),
+            50i64..52
+        )
+            .prop_map(|(crop, name, days)| Change::KeepVariety(variety(crop, name, days))),
+        (1i64..4).prop_map(Change::RemoveVariety),
     ];
     prop_oneof![
         3 => one.clone(),

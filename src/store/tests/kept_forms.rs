@@ -5,12 +5,13 @@ use chrono_tz::Tz;
 use super::{at, bench, group, morning, private};
 use crate::chat::understand::Subject;
 use crate::chat::{Change, Expected, Intent};
-use crate::club::{Mark, ReminderTime, Sowing, Units};
+use crate::club::{Digest, Habits, Mark, ReminderTime, Sowing, Units, Variety};
 use crate::planning::{
-    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Place, Way,
+    Basis, Cover, CropId, Frost, FrostDates, HotAndWet, Label, Months, Packet, Place, Span, Way,
 };
 
 #[tokio::test]
+#[expect(clippy::too_many_lines, reason = "a list that only grows")]
 async fn the_kept_forms_stay() {
     let bench = bench().await;
     let now = at("2026-04-10T06:00:00.25Z");
@@ -57,7 +58,18 @@ async fn the_kept_forms_stay() {
         ended_on: None,
         job: Some("basil.so.o.2026".parse().unwrap()),
     };
-    let sown = [Change::RecordSowing(sowing), Change::MemberLatitude(Some(-41))];
+    let days = Some(Span { low: 75, high: 80 });
+    let variety = Variety {
+        id: 0,
+        crop: CropId::new("tomato"),
+        name: Some("Early Lantern".to_owned()),
+        packet: Packet { days, ..Packet::default() },
+    };
+    let sown = [
+        Change::RecordSowing(sowing),
+        Change::MemberLatitude(Some(-41)),
+        Change::KeepVariety(variety),
+    ];
     bench.keep(&group(7, -5), &sown, now).await.unwrap();
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
@@ -93,6 +105,10 @@ async fn the_kept_forms_stay() {
              || label || ' ' || season || ' ' || came_up_on || ' ' || job FROM sowings",
             "basil outdoors 12 2026-04-03 18 overwintering 2026 2026-04-09 basil.so.o.2026",
         ),
+        (
+            "SELECT id || ' ' || crop || ' ' || name || ' ' || packet FROM varieties",
+            r#"1 tomato Early Lantern {"days":[75,80]}"#,
+        ),
         ("SELECT latitude || '' FROM members", "-41"),
         (
             "SELECT number || ' ' || put_back FROM journal WHERE number = 1",
@@ -112,5 +128,41 @@ async fn the_kept_forms_stay() {
         ("SELECT named FROM outgoing", r#"[{"job":"pea.so.s.2026","before":null}]"#),
     ] {
         assert_eq!(text(statement).await, kept, "{statement}");
+    }
+}
+
+#[tokio::test]
+async fn the_kept_forms_of_days_stay() {
+    let bench = bench().await;
+    let now = at("2026-04-10T06:00:00Z");
+    let habits = Habits {
+        quiet: "67".parse().unwrap(),
+        at_weekends: true,
+        holiday_until: Some(super::date("2026-07-03")),
+    };
+    let week = Digest {
+        on: chrono::Weekday::Sun,
+        at: ReminderTime::from_minutes(480).unwrap(),
+        thread: Some(3),
+    };
+    let open = Change::OpenClub { title: "Elm Row".to_owned() };
+    let changes = [open, Change::ClubDigest(Some(week)), Change::MemberHabits(habits)];
+    let facts = bench.keep(&group(7, -5), &changes, now).await.unwrap();
+    assert_eq!(facts.member.habits, habits);
+    assert_eq!(facts.club.and_then(|club| club.digest), Some(week));
+    for (statement, kept) in [
+        (
+            "SELECT quiet_days || ' ' || at_weekends || ' ' || holiday_until FROM members",
+            "96 1 2026-07-03",
+        ),
+        (
+            "SELECT digest_weekday || ' ' || digest_minutes || ' ' || digest_thread || ' ' \
+             || next_digest_at FROM clubs",
+            "7 480 3 2026-04-12T08:00:00+00:00",
+        ),
+    ] {
+        let is: String =
+            sqlx::query_scalar(statement).fetch_one(&bench.store.reader).await.unwrap();
+        assert_eq!(is, kept, "{statement}");
     }
 }

@@ -3,6 +3,7 @@
 mod clubs;
 mod journal;
 mod kept_forms;
+mod lists;
 mod mornings;
 mod opening;
 mod order;
@@ -134,6 +135,7 @@ fn morning(member: MemberId, user: i64, on: &str, jobs: &[&str]) -> Morning {
         date: date(on),
         outgoing: Some(say(user, "Good morning")),
         named: jobs.iter().map(|job| job.parse().expect("a job")).collect(),
+        told: Vec::new(),
         next: seven + chrono::TimeDelta::days(1),
         expires: seven + chrono::TimeDelta::hours(12),
     }

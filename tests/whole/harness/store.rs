@@ -20,9 +20,10 @@ impl Reader {
         self.count("SELECT count(*) FROM outgoing WHERE outcome IS NULL").await
     }
 
-    /// How many members' mornings have come and were not looked at yet.
+    /// How many members' mornings and clubs' digests have come and were not looked at yet.
     pub async fn mornings_due(&self, now: DateTime<Utc>) -> i64 {
-        let due = "SELECT count(*) FROM members WHERE next_reminder_at <= $1";
+        let due = "SELECT (SELECT count(*) FROM members WHERE next_reminder_at <= $1) \
+                   + (SELECT count(*) FROM clubs WHERE next_digest_at <= $1)";
         sqlx::query_scalar(due).bind(now).fetch_one(&self.0).await.expect("the members")
     }
 

@@ -221,6 +221,10 @@ impl Club {
         sent.retain(|message| message.button("Undo").is_some() && one_crop(message).is_some());
         let Some(message) = sent.pop() else { return };
         let Some((was_added, crop)) = one_crop(&message) else { return };
+        // In a group the buttons of an answer are for whoever it answers.
+        let asked = message.reply_to.and_then(|asked| platform.message(id, asked));
+        let asker = asked.and_then(|asked| self.members.iter().position(|m| m.user == asked.from));
+        let member = asker.filter(|_| self.chats[chat].group).unwrap_or(member);
         let list = &self.members[member].list;
         let (list, says) = if was_added { dropped(list, crop) } else { grown(list, &[crop]) };
         let reply_to = self.chats[chat].group.then_some(message.message_id);
