@@ -258,8 +258,8 @@ blooms-tight = Knapp: Für { $crops } könnte es gerade noch zur Blüte reichen,
    *[other] { $spare } Tagen
 } Luft.
 blooms-no = Nein: Für { $crops } reicht es in dieser Saison nicht mehr zur Blüte.
-ripens-when = Die ersten { $crops }: etwa { $ready }.
-blooms-when = Erste Blüte von { $crops }: etwa { $ready }.
+ripens-when = Zum ersten Mal { $crops }: etwa { $ready }.
+blooms-when = { $crops }: Erste Blüte etwa { $ready }.
 ripens-why = Gerechnet ab dem { $on }: { $what }. Die Saison endet um den { $end }; auch wenn es langsam geht, { $spare ->
     [one] bleibt { $spare } Tag
    *[other] bleiben { $spare } Tage
@@ -314,13 +314,13 @@ seed-rate-assumed-fresh = Die Keimrate ist geschätzt und meine eigene Annahme: 
 seed-rate-assumed-aged = Die Keimrate ist geschätzt und meine eigene Annahme: { $rate }, Alter des Saatguts: { $age }. Für frisches nehme ich { $fresh }, denn in der Mindestnorm der USA (7 CFR 201.31) fehlt { $crop }; sie fällt gleichmäßig bis auf die Hälfte (Alter dann: { $life }).
 seed-better-fresh = Unter { $least } ist frisches Saatgut die bessere Wahl.
 seed-test-first = Genauer weißt du es, wenn du 20 Samen auf feuchtem Papier keimen lässt und mir das Ergebnis schreibst: „14 von 20 Samen { $crop } sind aufgegangen“.
-seed-too-old = Auf dieses Saatgut ist kein Verlass: Bei { $crop } hält es etwa { $life }, und mit diesem Alter ({ $age }) geht kaum noch etwas auf. Nimm frisches, oder lass vorher 20 Samen auf feuchtem Papier keimen.
+seed-too-old = Auf dieses Saatgut ist kein Verlass: Samen für { $crop } halten etwa { $life }, und in diesem Alter ({ $age }) geht kaum noch etwas auf. Nimm frisches, oder lass vorher 20 Samen auf feuchtem Papier keimen.
 seed-too-weak = Auf dieses Saatgut ({ $crop }) ist kein Verlass: Bei { $rate } ersetzt du es besser.
 seed-which-crop = Für welche Pflanze? Frag zum Beispiel: „Wie viele Basilikumsamen für 12 Pflanzen?“
 seed-plants-range = Ich kann Samen für 1 bis { $most } ganze Pflanzen ausrechnen, nicht für { $written }.
 seed-per-cell-range = Ich kann mit 1 bis { $most } ganzen Samen je Töpfchen rechnen, nicht mit { $written }.
 seed-rate-range = Eine Keimrate liegt zwischen 1 % und 100 %; { $written } % kann nicht sein.
-seed-age-range = Ich kann mit Saatgut bis zu einem Alter von { $most } Jahren rechnen, nicht mit { $written }.
+seed-age-range = Ich kann mit höchstens { $most } Jahre altem Saatgut rechnen, nicht mit { $written }.
 seed-year-ahead = Das Jahr { $year } kommt erst noch, daraus kann kein Saatgut sein. Welches Jahr steht auf der Packung?
 test-result = { $sprouted } von { $tested } gekeimt: { $rate }. Für die ganze Packung liegt die Rate wohl zwischen { $low } und { $high } (95-%-Intervall nach Wilson).
 test-replace = Unter 40 %: Ersetze dieses Saatgut.
@@ -336,13 +336,13 @@ emerge-between = Das ist auf gerader Linie zwischen { $low } und { $high } abgel
 emerge-tested = So gezählt in den Versuchen von Harrington und Minges (1954), Saattiefe { $depth }.
 emerge-too-slow-cold = Mehr als drei Wochen gelten als zu kalt: So lange liegendes Saatgut kann faulen.
 emerge-too-slow-hot = Mehr als drei Wochen gelten als zu heiß.
-emerge-none-cold = Bei { $at } ist mit { $crops } nicht zu rechnen: Es ist zu kalt. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
-emerge-none-hot = Bei { $at } ist mit { $crops } nicht zu rechnen: Es ist zu heiß. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
+emerge-none-cold = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu kalt. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
+emerge-none-hot = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu heiß. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
 emerge-uncertain-cold = Bei { $at } gehen { $crops } langsam und ungleichmäßig auf, wenn überhaupt. In den Versuchen ging bei { $none } wenig oder nichts auf, und bei { $counted } dauerte es so lange: { $days } (Harrington und Minges, 1954).
 emerge-uncertain-hot = Bei { $at } gehen { $crops } schlecht auf, wenn überhaupt. In den Versuchen dauerte es bei { $counted } so lange: { $days }, und bei { $none } ging wenig oder nichts auf (Harrington und Minges, 1954).
 emerge-not-tested = Wie lange { $crops } bei { $at } brauchen, weiß ich nicht: Das wurde nicht geprüft. Es heißt nicht, dass nichts aufgeht.
 emerge-no-table = Wie lange { $crops } bei { $at } brauchen, weiß ich nicht: Dafür kenne ich keine Versuche.
-emerge-usual = Üblich bei { $best }: { $days }.
+emerge-usual = Üblich sind { $days } ({ $best }).
 emerge-relative = Geprüft wurde { $relative }, nahe verwandt.
 emerge-printings = In einer anderen Ausgabe der Tabelle geht bei { $at } wenig oder nichts auf.
 emerge-which-crop = Welche Pflanze? Frag zum Beispiel: „Wie lange brauchen Paprika bei { $at } zum Keimen?“
@@ -610,9 +610,9 @@ sowing-up = • Sichtbar: { $days }. Bis zum { $resow } noch nichts? Dann säe n
 sowing-up-room = • Geht { $days } auf, in einem Raum mit etwa { $at }. Bis zum { $resow } nichts zu sehen? Dann säe nach.
 sowing-up-at = • Geht { $days } auf, bei etwa { $at }. Bis zum { $resow } nichts zu sehen? Dann säe nach.
 sowing-warning = • { $what }
-sowing-below-least = Bei { $at } ist mit { $crops } nicht zu rechnen: Es ist zu kalt. Nötig sind mindestens { $minimum }.
-sowing-above-most = Bei { $at } ist mit { $crops } nicht zu rechnen: Über { $maximum } ist darauf kein Verlass.
-sowing-not-tested = Für { $at } kenne ich keine Versuche; das sind die üblichen Tage bei { $best }.
+sowing-below-least = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu kalt. Nötig sind mindestens { $minimum }.
+sowing-above-most = Bei { $at } gehen { $crops } wohl nicht auf: Über { $maximum } ist darauf kein Verlass.
+sowing-not-tested = Für { $at } kenne ich keine Versuche; das sind die üblichen Tage ({ $best }).
 sowing-move-warmer = Stell sie wärmer ({ $best }); ab dann gehen sie { $days } auf.
 sowing-ground-warmer = Sie gehen auf, sobald der Boden mindestens { $warm } hält, wenn der Samen bis dahin nicht gefault ist.
 sowing-cooler = Stell sie kühler: höchstens { $cool }.
@@ -739,7 +739,7 @@ tray-like = { $vigour ->
     [small] Klein
     [upright] Aufrecht
    *[sprawling] Ausladend
-}, hinaus nach { $age }.
+}, { $age } alt hinaus.
 tray-light = Hell stellen, bis sie aufgehen.
 tray-dark = Dunkel stellen, bis sie aufgehen.
 tray-pot-up = { $crops } { $days } umtopfen, Topf: { $pot }.
@@ -751,7 +751,7 @@ tray-why-together = { $vigour ->
     [small] Alle sind klein
     [upright] Alle wachsen aufrecht
    *[sprawling] Alle wachsen ausladend und stehen darum nicht bei kleineren
-}, brauchen Töpfchen zu { $size }, verlassen die Schale etwa { $leave } und kommen am besten im Alter von { $age } hinaus; dieselbe Wärme und dasselbe Licht passen ihrem Samen.
+}, brauchen Töpfchen zu { $size }, verlassen die Schale etwa { $leave } und kommen am besten { $age } alt hinaus; dieselbe Wärme und dasselbe Licht passen ihrem Samen.
 tray-why-alone = { $vigour ->
     [sprawling] Sie wachsen ausladend und stehen darum nicht bei kleineren, und sonst ist nichts Ähnliches dabei.
    *[other] Nichts anderes ist in Töpfchen, Wuchs, Alter, Wärme und Licht ähnlich genug, um dabeizustehen.
