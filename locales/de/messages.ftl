@@ -300,11 +300,11 @@ seed-count = { $crop }: Für { $plants ->
 seed-cells = In Töpfchen: je { $each } Samen in { $cells ->
     [one] ein Töpfchen
    *[other] { $cells } Töpfchen
-}, auf eine Pflanze ausgedünnt; etwa { $empty } bleiben leer.
+}, auf eine Pflanze ausgedünnt; leer bleiben etwa { $empty }.
 seed-cells-single = In Töpfchen: je ein Samen in { $cells ->
     [one] ein Töpfchen
    *[other] { $cells } Töpfchen
-}; etwa { $empty } bleiben leer.
+}; leer bleiben etwa { $empty }.
 seed-count-chance = Das ist die kleinste Zahl, die mit mindestens { $chance } Wahrscheinlichkeit reicht, wenn nach dem Aufgehen { $losses } der Sämlinge verloren gehen.
 seed-rate-stated = Gerechnet mit deiner Keimrate von { $rate }.
 seed-rate-tested = Gerechnet mit deiner Keimprobe: { $sprouted } von { $tested } gekeimt, { $rate }.
