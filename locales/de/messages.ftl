@@ -15,7 +15,7 @@
 # A span of days that crosses a month: $from and $to are dates, "17. April" and "1. Mai".
 date-range = { $from } bis { $to }
 
-# The number of a month's first day within a date: $day is "1".
+# Die Nummer des ersten Tages eines Monats in einem Datum: $day ist "1".
 first-day = { $day }
 
 # The days of a span within one month: $from and $to are day numbers; ". April" stands behind.
@@ -138,7 +138,7 @@ why-heat = Letzter lohnender Tag: { $ended }; danach ist die Sommerhitze schnell
 why-window-closed = Letzter lohnender Tag: { $ended }.
 why-season-too-short = Zwischen deinen Frösten liegen { $days } Tage; auch nach voller Anzucht braucht es noch etwa { $needs } Tage bis zur ersten Ernte.
 why-no-frost = Dort entscheiden Hitze und Regenzeit; Pflanztermine für deine Gegend kennt die Gartenberatung vor Ort.
-why-months = In deinem Garten entscheiden Hitze und Regen: Gepflanzt wird ab etwa { $starts }, und um den { $heat } ist die Hitze zurück.
+why-months = In deinem Garten entscheiden Hitze und Regen: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist die Hitze zurück.
 why-months-bears-heat = Hitze und Regen schaden nicht; nur die kühlsten Wochen, bis etwa zum { $coolest }, bremsen.
 why-months-too-late = Die Pflanzzeit endete am { $ended }; was { $when } beginnt, käme in die Hitze, die um den { $heat } zurück ist.
 why-months-short = Zwischen dem { $starts } und der Hitze um den { $heat } ist die Zeit zu knapp.
@@ -250,19 +250,131 @@ how-spacing = • Abstand { $apart }, Reihen { $rows }
 ## Will it ripen
 
 ripens-yes = Ja, für { $crops } reicht die Zeit: erste Ernte etwa { $ready }.
-ripens-tight = Knapp: Für { $crops } könnte die Zeit gerade noch reichen.
+ripens-tight = Knapp: Für { $crops } könnte die Zeit gerade noch reichen, mit höchstens { $spare ->
+    [one] { $spare } Tag
+   *[other] { $spare } Tagen
+} Luft.
 ripens-no = Nein: Für { $crops } reicht die Zeit in dieser Saison nicht mehr.
 blooms-yes = Ja, für { $crops } reicht die Zeit: erste Blüte etwa { $ready }.
-blooms-tight = Knapp: Für { $crops } könnte es gerade noch zur Blüte reichen.
+blooms-tight = Knapp: Für { $crops } könnte es gerade noch zur Blüte reichen, mit höchstens { $spare ->
+    [one] { $spare } Tag
+   *[other] { $spare } Tagen
+} Luft.
 blooms-no = Nein: Für { $crops } reicht es in dieser Saison nicht mehr zur Blüte.
+ripens-when = Zum ersten Mal { $crops }: etwa { $ready }.
+blooms-when = { $crops }: Erste Blüte etwa { $ready }.
 ripens-why = Gerechnet ab dem { $on }: { $what }. Die Saison endet um den { $end }; auch wenn es langsam geht, { $spare ->
     [one] bleibt { $spare } Tag
    *[other] bleiben { $spare } Tage
 } Luft.
-ripens-why-short = Gerechnet ab dem { $on }: { $what }. So weit ist es dann etwa { $ready }; die Saison endet um den { $end }.
-ripens-what-helps = Was hilft: eine schnellere Sorte, gekaufte Jungpflanzen oder Schutz im Herbst.
+ripens-if = Das gilt so: { $what }, und zwar am { $on }.
+ripens-why-short = Gerechnet ab dem { $on }: { $what }. So weit ist es dann etwa { $ready }.
+ripens-sown-indoors = Gerechnet ab deiner Vorkultur vom { $on }.
+ripens-sown-outdoors = Gerechnet ab deiner Aussaat im Freien vom { $on }.
+ripens-count-on = Rechne mit den ersten etwa { $ready }.
+ripens-spare = Die Saison endet um den { $end }: { $spare ->
+    [one] { $spare } Tag
+   *[other] { $spare } Tage
+} Luft, wenn es langsam geht.
+ripens-end = Die Saison endet um den { $end }.
+ripens-end-at-risk = Dein erster Frost kommt um den { $end }; in etwa einem von zehn Herbsten friert es bis zum { $risk }.
+ripens-end-trusted = Dein verlässliches Datum im Herbst ist der { $end }.
+helps-head = Das würde helfen:
+helps-earlier = • ein früherer Beginn: { $what }, bis zum { $date }
+helps-next-year = • beim nächsten Mal ein früherer Beginn: { $what }, bis zum { $date }
+helps-variety-from-setting-out = • eine schnellere oder kleinere Sorte mit höchstens { $days } Tagen ab dem Auspflanzen
+helps-variety-from-sowing = • eine schnellere oder kleinere Sorte mit höchstens { $days } Tagen ab der Aussaat
+helps-cover = • Schutz im Herbst: Mittleres Vlies hält Frost bis etwa { $fleece } ab, dickes Frostvlies bis etwa { $blanket }
+helps-nothing = Nur gekaufte, schon große Pflanzen oder ein Folientunnel bringen vielleicht noch etwas.
 ripens-no-frost = Kein Frost beendet deine Saison, für { $crops } ist also Zeit genug; es entscheiden Hitze und Regenzeit.
 ripens-next-year = { $crops }: Ernte oder Blüte kommt erst im Jahr nach der Aussaat, kein Frost drängt also in diesem Jahr.
+percent = { $n } %
+years = { $n ->
+    [one] { $n } Jahr
+   *[other] { $n } Jahre
+}
+seed-count = { $crop }: Für { $plants ->
+    [one] eine Pflanze
+   *[other] { $plants } Pflanzen
+} säst du { $seeds ->
+    [one] einen Samen
+   *[other] { $seeds } Samen
+}.
+seed-cells = In Töpfchen: je { $each } Samen in { $cells ->
+    [one] ein Töpfchen
+   *[other] { $cells } Töpfchen
+}, auf eine Pflanze ausgedünnt; leer bleiben etwa { $empty }.
+seed-cells-single = In Töpfchen: je ein Samen in { $cells ->
+    [one] ein Töpfchen
+   *[other] { $cells } Töpfchen
+}; leer bleiben etwa { $empty }.
+seed-count-chance = Das ist die kleinste Zahl, die mit mindestens { $chance } Wahrscheinlichkeit reicht, wenn nach dem Aufgehen { $losses } der Sämlinge verloren gehen.
+seed-rate-stated = Gerechnet mit deiner Keimrate von { $rate }.
+seed-rate-tested = Gerechnet mit deiner Keimprobe: { $sprouted } von { $tested } gekeimt, { $rate }.
+seed-rate-standard-fresh = Die Keimrate ist für frisches Saatgut geschätzt: { $rate }, die Mindestnorm der USA (7 CFR 201.31).
+seed-rate-standard-aged = Die Keimrate ist geschätzt: { $rate }, Alter des Saatguts: { $age }. Frisches zählt mit { $fresh }, der Mindestnorm der USA (7 CFR 201.31), und fällt gleichmäßig bis auf die Hälfte (Alter dann: { $life }).
+seed-rate-assumed-fresh = Die Keimrate ist geschätzt und meine eigene Annahme: { $rate } für frisches Saatgut, denn in der Mindestnorm der USA (7 CFR 201.31) fehlt { $crop }.
+seed-rate-assumed-aged = Die Keimrate ist geschätzt und meine eigene Annahme: { $rate }, Alter des Saatguts: { $age }. Für frisches nehme ich { $fresh }, denn in der Mindestnorm der USA (7 CFR 201.31) fehlt { $crop }; sie fällt gleichmäßig bis auf die Hälfte (Alter dann: { $life }).
+seed-better-fresh = Unter { $least } ist frisches Saatgut die bessere Wahl.
+seed-test-first = Genauer weißt du es, wenn du 20 Samen auf feuchtem Papier keimen lässt und mir das Ergebnis schreibst: „14 von 20 Samen { $crop } sind aufgegangen“.
+seed-too-old = Auf dieses Saatgut ist kein Verlass: Samen für { $crop } halten etwa { $life }, und in diesem Alter ({ $age }) geht kaum noch etwas auf. Nimm frisches, oder lass vorher 20 Samen auf feuchtem Papier keimen.
+seed-too-weak = Auf dieses Saatgut ({ $crop }) ist kein Verlass: Bei { $rate } ersetzt du es besser.
+seed-which-crop = Für welche Pflanze? Frag zum Beispiel: „Wie viele Basilikumsamen für 12 Pflanzen?“
+seed-plants-range = Ich kann Samen für 1 bis { $most } ganze Pflanzen ausrechnen, nicht für { $written }.
+seed-per-cell-range = Ich kann mit 1 bis { $most } ganzen Samen je Töpfchen rechnen, nicht mit { $written }.
+seed-rate-range = Eine Keimrate liegt zwischen 1 % und 100 %; { $written } % kann nicht sein.
+seed-age-range = Ich kann mit höchstens { $most } Jahre altem Saatgut rechnen, nicht mit { $written }.
+seed-year-ahead = Das Jahr { $year } kommt erst noch, daraus kann kein Saatgut sein. Welches Jahr steht auf der Packung?
+test-result = { $sprouted } von { $tested } gekeimt: { $rate }. Für die ganze Packung liegt die Rate wohl zwischen { $low } und { $high } (95-%-Intervall nach Wilson).
+test-replace = Unter 40 %: Ersetze dieses Saatgut.
+test-sow-thicker = 40 bis 50 %: Säe dichter als sonst.
+test-sow-by-number = 50 bis 80 %: Säe so viele, wie du brauchst. Frag mich zum Beispiel: „{ $sprouted } von { $tested } Samen { $crop } sind aufgegangen, wie viele für 12 Pflanzen?“
+test-sow-by-number-plain = 50 bis 80 %: Säe so viele, wie du brauchst. Nenn mir die Pflanze und wie viele du willst, dann rechne ich die Samen aus.
+test-sow-as-usual = Über 80 %: Säe wie gewohnt.
+test-too-few = Verlässlich wird die Probe erst mit mindestens { $enough } Samen (Iowa State University, 1999).
+test-range = Eine Keimprobe zählt ganze Samen, 1 bis { $most } Stück.
+test-more-than-tested = { $sprouted } von { $tested } kann nicht sein: Es keimen nie mehr Samen, als in der Probe waren.
+emerge-days = Bei { $at } vergehen etwa { $days }, bis { $crops } aufgehen.
+emerge-between = Das ist auf gerader Linie zwischen { $low } und { $high } abgelesen, aus den Versuchen von Harrington und Minges (1954), Saattiefe { $depth }.
+emerge-tested = So gezählt in den Versuchen von Harrington und Minges (1954), Saattiefe { $depth }.
+emerge-too-slow-cold = Mehr als drei Wochen gelten als zu kalt: So lange liegendes Saatgut kann faulen.
+emerge-too-slow-hot = Mehr als drei Wochen gelten als zu heiß.
+emerge-none-cold = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu kalt. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
+emerge-none-hot = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu heiß. In den Versuchen ging wenig oder nichts auf (Harrington und Minges, 1954).
+emerge-uncertain-cold = Bei { $at } gehen { $crops } langsam und ungleichmäßig auf, wenn überhaupt. In den Versuchen ging bei { $none } wenig oder nichts auf, und bei { $counted } dauerte es so lange: { $days } (Harrington und Minges, 1954).
+emerge-uncertain-hot = Bei { $at } gehen { $crops } schlecht auf, wenn überhaupt. In den Versuchen dauerte es bei { $counted } so lange: { $days }, und bei { $none } ging wenig oder nichts auf (Harrington und Minges, 1954).
+emerge-not-tested = Wie lange { $crops } bei { $at } brauchen, weiß ich nicht: Das wurde nicht geprüft. Es heißt nicht, dass nichts aufgeht.
+emerge-no-table = Wie lange { $crops } bei { $at } brauchen, weiß ich nicht: Dafür kenne ich keine Versuche.
+emerge-usual = Üblich sind { $days } ({ $best }).
+emerge-relative = Geprüft wurde { $relative }, nahe verwandt.
+emerge-printings = In einer anderen Ausgabe der Tabelle geht bei { $at } wenig oder nichts auf.
+emerge-which-crop = Welche Pflanze? Frag zum Beispiel: „Wie lange brauchen Paprika bei { $at } zum Keimen?“
+temperature-beyond = { $at } kann für den Boden nicht stimmen; ich rechne mit { $low } bis { $high }.
+soil-go = Los geht’s: Säe { $crops } heute ins Freie. Der Boden ist mit { $at } warm genug, und nach dem Datum lohnt es sich bis zum { $next }.
+soil-go-on = Am { $date } kannst du { $crops } ins Freie säen, wenn der Boden { $at } hält; nach dem Datum lohnt es sich bis zum { $next }.
+soil-go-believe-soil = Los geht’s: Säe { $crops } ins Freie. Nach dem Datum wäre es erst der { $next }, aber glaub dem Boden: { $at } sind warm genug, und was aufgeht, verträgt etwas Frost.
+soil-go-no-date = Nach dem Boden geht es: { $at } sind warm genug, um { $crops } ins Freie zu säen.
+soil-wait-believe-soil = Noch nicht: Das Datum würde passen, aber glaub dem Boden. { $at } sind für { $crops } zu kalt; warte, bis er mindestens { $warm } hält.
+soil-wait-no-date = Noch nicht: { $at } sind für { $crops } zu kalt. Warte, bis der Boden mindestens { $warm } hält.
+soil-wait-both = Noch nicht, da sind sich Boden und Datum einig: { $at } sind für { $crops } zu kalt. Säe, wenn der Boden mindestens { $warm } hält, aber nicht vor dem { $next }.
+soil-wait-frost = Noch nicht: Für { $crops } ist der Boden mit { $at } warm genug, aber glaub dem Datum. Was aufgeht, würde ein Frost töten; warte bis zum { $next }.
+soil-wait-cover = Nur unter Schutz: Für { $crops } ist der Boden mit { $at } warm genug, aber glaub dem Datum. Was aufgeht, würde ein Frost töten; ohne Schutz warte bis zum { $next }.
+soil-wait-window = Noch nicht: Für { $crops } ist der Boden mit { $at } warm genug, aber glaub dem Datum. Die nächste Aussaat beginnt am { $next }.
+soil-wait-cooler = Jetzt nicht: { $at } sind für { $crops } zu heiß, da geht wenig auf. Warte, bis der Boden höchstens { $cool } hat.
+soil-too-late = Für { $crops } ist es nach dem Datum zu spät, wie warm der Boden auch ist. Die nächsten guten Tage beginnen am { $next }.
+soil-too-late-for-good = Für { $crops } ist es nach dem Datum zu spät, wie warm der Boden auch ist.
+soil-needs = Nötig für { $crops }: mindestens { $minimum }, am besten { $best }.
+soil-above = Über { $maximum } ist auf { $crops } kein Verlass.
+soil-above-the-least = Das liegt für { $crops } über dem Nötigen ({ $minimum }) und unter dem Besten ({ $best }), kann also langsam gehen; Versuche bei dieser Temperatur kenne ich nicht.
+soil-good = Das liegt für { $crops } im besten Bereich, { $best }.
+soil-frozen = Gefrorener Boden gibt dem Samen kein Wasser; vor dem Tauen geht nichts auf.
+soil-measure = Miss in Saattiefe und mehrere Tage lang: Der Boden muss so warm bleiben, nicht nur einmal so warm sein.
+soil-list-head = Bei { $at } im Boden am { $date }, nach Boden und Datum zusammen:
+soil-list-none = Bei { $at } im Boden ist am { $date } nichts ins Freie zu säen.
+soil-list-go = Ins Freie säen: { $crops }
+soil-list-slow = Geht, aber langsam: { $crops }
+soil-list-frost = Warm genug, aber Frost würde töten, was aufgeht: { $crops }
+soil-list-cold = Vom Datum her richtig, aber der Boden ist zu kalt: { $crops }
 
 ## What now
 
@@ -306,6 +418,9 @@ which-or-outside-ask = „{ $word }“: Meinst du { $crop }? Für { $outside } h
 unknown-crop = „{ $written }“ kenne ich nicht. Versuch es mit dem gewöhnlichen Namen, zum Beispiel „Tomate“.
 unknown-crop-near = „{ $written }“ kenne ich nicht. Vielleicht { $near }?
 not-understood = Das habe ich nicht verstanden. Frag mich zum Beispiel „Kann ich jetzt Gurken aussäen?“ oder „Wann pflanze ich Tomaten aus?“
+question-without-crop = Welche Pflanze meinst du? Schick mir ihren Namen.
+date-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht. Frag noch einmal mit einem Tag wie „{ $example }“.
+date-unclear = Welcher Tag mit „{ $written }“ gemeint ist, kann ich nicht sagen. Frag noch einmal mit einem Tag wie „{ $example }“.
 
 ## Mornings
 
@@ -315,8 +430,11 @@ morning-more = { $count ->
     [one] Noch eine Arbeit wartet
    *[other] Noch { $count } Arbeiten warten
 }: /now
+morning-coming = Das kommt diese Woche:
+morning-coming-line = • { $date }: { $what }
 job-good-until = { $what }: gut bis zum { $until }.
 job-last-good-day = { $what }: heute ist der letzte gute Tag.
+job-last-good-is = { $what }: Der letzte gute Tag ist der { $until }.
 job-late = { $what }: spät, aber lohnend bis zum { $last }.
 job-early = { $what }: früh, aber mit Sorgfalt machbar, am besten ab dem { $from }.
 job-for-autumn = { $what }, für den Herbst
@@ -346,10 +464,12 @@ notice-done = Notiert: am { $date } erledigt.
 notice-came-up = Notiert: am { $date } aufgegangen.
 notice-not-up = Notiert: nichts aufgegangen.
 notice-later = Ich melde mich damit wieder am { $date }.
+notice-later-too-late = Heute ist der letzte Tag, an dem es sich lohnt, also hat sich nichts geändert.
 notice-skip = In dieser Saison erinnere ich nicht mehr daran.
 notice-undone = Zurückgenommen.
 notice-job-gone = Diese Arbeit steht nicht mehr in deinem Plan, also hat sich nichts geändert. /now zeigt, was ansteht.
 notice-old-button = Dieser Knopf gehört zu einer älteren Nachricht, ich kann ihn nicht mehr lesen. Nichts hat sich geändert. /help zeigt, was ich kann.
+notice-not-yours = Das gehört jemandem, der danach gefragt hat, also hat sich nichts geändert. Frag mich selbst, dann bekommst du deines.
 notice-private-only = Mach das bitte in unserem privaten Chat.
 
 ## Meeting people
@@ -366,20 +486,26 @@ group-greeting = Hallo! Ich helfe beim richtigen Zeitpunkt für Aussaat und Pfla
     Frostdaten und Zeitzone des Vereins stellt ein Admin mit /club ein.
 button-open-private = Erinnerungen bekommen
 help-short = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, „Wann kommen Tomaten raus?“, „Wie tief säe ich Erbsen?“ und „Werden Kürbisse noch reif?“, und ich erinnere dich an den Morgen, an denen etwas ansteht.
-help-private = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, „Wann kommen Tomaten raus?“, „Wie tief säe ich Erbsen?“ und „Werden Kürbisse noch reif?“
+help-private = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, „Wann kommen Tomaten raus?“, „Wie tief säe ich Erbsen?“ und „Werden Kürbisse noch reif?“, und ich rechne: „Wie viele Basilikumsamen für 12 Pflanzen?“, „14 von 20 Lauchsamen sind aufgegangen“, „Der Boden hat 14 °C, kann ich Erbsen säen?“
 
     /grow Tomaten, Basilikum – Pflanzen auf deine Liste setzen; ich erinnere dich daran
     /drop Basilikum – eine von der Liste nehmen
     /mycrops – deine Liste
+    /lists – die Listen deines Vereins, zum Abonnieren
     /now – was du heute tun kannst
     /sown Basilikum 12 am 3. April – sag mir, was du gesät hast, und ich rechne ab diesem Tag
     /sowings – deine Aussaaten und wie es weitergeht
+    /variety Tomate Frühe Laterne, 75 Tage – mit den Zahlen einer Packung rechnen
     /undo – die letzte Änderung zurücknehmen
+    /trays Tomate 12, Basilikum 6 – welche Sämlinge in eine Schale passen
     /frost 05-15 10-05 – dein letzter und dein erster Frost
     /place – wo du anziehst
     /hold 7 Tage – einen Kälteeinbruch abwarten
     /zone Berlin – deine Zeitzone
     /hour 7:00 – wann deine Erinnerung kommt
+    /holiday bis 3. Juli – keine Nachrichten vor diesem Tag
+    /quiet Sonntag – keine Nachrichten an diesem Wochentag
+    /weekends – Arbeiten aufs Wochenende verschieben
     /settings – alles auf einen Blick
 
     Keine Erinnerungen mehr? Leere deine Liste mit /drop alle.
@@ -421,6 +547,9 @@ button-undo = Rückgängig
 button-frost = Frostdaten
 button-zone = Zeitzone
 button-hour = Uhrzeit
+button-quiet = Ruhetage
+button-holiday = Urlaub
+button-holiday-over = Zurück aus dem Urlaub
 button-language = Sprache
 button-metric = °C und cm
 button-customary = °F und Zoll
@@ -437,6 +566,8 @@ grow-which = „{ $word }“ kann mehreres heißen: { $crops }. Was davon baust 
 drop-how-to = Was soll ich von der Liste nehmen? Schick mir die Namen, so: /drop Basilikum
 drop-done = Von deiner Liste genommen: { $crops }.
 drop-not-there = Nicht auf deiner Liste: { $crops }.
+drop-left-out = Aus deinem Plan gelassen: { $crops }. An { $lists } ändert sich nichts; mit /grow kommt eine Pflanze zurück.
+drop-unsubscribed = Nicht mehr in deinem Plan: { $lists }.
 drop-nothing = Deine Liste ist leer, da gibt es nichts wegzunehmen.
 mycrops-empty = Deine Liste ist leer. Schick mir, was du anbaust, so: /grow Tomaten, Basilikum
 mycrops-head = Auf deiner Liste { $count ->
@@ -447,6 +578,9 @@ mycrops-line = • { $crop }: { $what }, ab dem { $date }
 mycrops-line-now = • { $crop }: jetzt { $what }, gut bis zum { $date }
 mycrops-line-late = • { $crop }: jetzt { $what }, spät, aber lohnend bis zum { $date }
 mycrops-line-plain = • { $crop }
+mycrops-by-list = { $line } (aus { $lists })
+mycrops-own-and-list = { $line } (deine eigene, und aus { $lists })
+mycrops-left-out = Aus den Listen deines Vereins weggelassen: { $crops }
 page-of = Seite { $page } von { $pages }
 button-next-page = Mehr ›
 button-previous-page = ‹ Zurück
@@ -473,9 +607,19 @@ sown-future = Der { $date } kommt erst noch, also hat sich nichts geändert. Sag
 sown-long-ago = Der { $date } ist über ein Jahr her, also hat sich nichts geändert.
 sown-bad-count = Für eine Aussaat kann ich 1 bis { $most } Pflanzen notieren, also hat sich nichts geändert.
 sown-planted = Nicht notiert: { $crops } pflanzt du, und hier stehen nur Aussaaten.
-sown-bad-warmth = Bei dieser Temperatur geht kein Samen auf, also hat sich nichts geändert. Prüf bitte die Zahl.
+sown-bad-warmth = { $at } kann für einen Boden oder Raum nicht stimmen; ich rechne mit { $low } bis { $high }. Es hat sich nichts geändert.
 sown-without-frost = Mit deinen Frostdaten (/frost 05-15 10-05) kann ich sagen, wann die Pflanzen hinauskönnen.
 sowing-up = • Sichtbar: { $days }. Bis zum { $resow } noch nichts? Dann säe noch einmal.
+sowing-up-room = • Geht { $days } auf, in einem Raum mit etwa { $at }. Bis zum { $resow } nichts zu sehen? Dann säe nach.
+sowing-up-at = • Geht { $days } auf, bei etwa { $at }. Bis zum { $resow } nichts zu sehen? Dann säe nach.
+sowing-warning = • { $what }
+sowing-below-least = Bei { $at } gehen { $crops } wohl nicht auf: Es ist zu kalt. Nötig sind mindestens { $minimum }.
+sowing-above-most = Bei { $at } gehen { $crops } wohl nicht auf: Über { $maximum } ist darauf kein Verlass.
+sowing-not-tested = Für { $at } kenne ich keine Versuche; das sind die üblichen Tage ({ $best }).
+sowing-move-warmer = Stell sie wärmer ({ $best }); ab dann gehen sie { $days } auf.
+sowing-ground-warmer = Sie gehen auf, sobald der Boden mindestens { $warm } hält, wenn der Samen bis dahin nicht gefault ist.
+sowing-cooler = Stell sie kühler: höchstens { $cool }.
+sowing-none-by = • Bis zum { $resow } nichts zu sehen? Dann säe nach.
 sowing-step = • { $what }: { $days }
 sowing-from = • { $what }: ab dem { $from }
 sowing-out-mild = • { $what }: ab dem { $from }, wenn die Nächte der Woche über { $nights } bleiben
@@ -510,9 +654,76 @@ undo-nothing = Es gibt nichts zurückzunehmen.
 undo-sowing-off = Zurückgenommen und vergessen: { $what }.
 undo-sowing-as = Wieder wie zuvor: { $what }.
 undo-job = Zurückgenommen, was du dazu gesagt hast: „{ $what }“.
+# $setting ist der Name dessen, was geändert wurde.
+undo-setting = { $setting ->
+    [frost] Deine Frostdaten sind wieder wie vorher.
+    [zone] Deine Zeitzone ist wieder wie vorher.
+    [language] Deine Sprache ist wieder wie vorher.
+    [units] Deine Einheiten sind wieder wie vorher.
+    [hour] Deine Erinnerung kommt wieder zur alten Zeit.
+    [days] Deine Tage ohne Nachrichten sind wieder wie vorher.
+    [months] Deine heißen und nassen Monate sind wieder wie vorher.
+    [latitude] Wie weit nördlich du bist, steht wieder wie vorher.
+    [place] Wo deine Pflanzen wachsen, steht wieder wie vorher.
+    [hold] Der Kälteeinbruch steht wieder wie vorher.
+   *[other] Deine Einstellungen sind wieder wie vorher.
+}
 undo-crops-off = Wieder von deiner Liste genommen: { $crops }.
 undo-crops-on = Wieder auf deiner Liste: { $crops }.
+undo-subscribed = „{ $list }“ ist wieder in deinem Plan.
+undo-skip-off = Aus der Liste deines Vereins wieder in deinem Plan: { $crops }.
+undo-skip-on = Wieder weggelassen: { $crops }.
 notice-undo-stale = Inzwischen hat sich anderes geändert, also habe ich nichts zurückgenommen. /undo nimmt die letzte Änderung zurück.
+variety-name = { $crop } „{ $name }“
+by-packet = Nach deiner Packung { $variety }: { $packet }.
+short-variety = { $variety }: { $line }
+variety-how-to = Schreib mir, was auf der Packung steht, die Pflanze zuerst: /variety Tomate Frühe Laterne: Vorkultur 6-8 Wochen vor dem letzten Frost, 75 Tage
+variety-noted = Notiert: { $variety }, { $packet }. Damit rechne ich ab jetzt.
+variety-already = { $variety } habe ich schon so; es hat sich nichts geändert.
+variety-follows = Plan und Erinnerungen für { $crops } folgen jetzt dieser Sorte; nach den anderen frag mit ihrem Namen.
+variety-now-follows = Plan und Erinnerungen folgen jetzt { $variety }.
+variety-removed = Vergessen: { $variety }.
+variety-crop-again = Für { $crops } rechne ich wieder mit den üblichen Zahlen.
+variety-unknown = Eine Sorte „{ $written }“ von dir kenne ich nicht, also hat sich nichts geändert. /variety zeigt deine Sorten.
+variety-which-one = Welche meinst du: { $varieties }? Schick es noch einmal mit ihrem Namen; es hat sich nichts geändert.
+variety-which = „{ $word }“ kann { $crops } heißen. Schick es noch einmal mit dem vollen Namen; es hat sich nichts geändert.
+variety-which-crop = Zu welcher Pflanze gehört die Packung? Schick es noch einmal mit dem Namen der Pflanze am Anfang; es hat sich nichts geändert.
+variety-two-crops = Ich lese da zwei Pflanzen, { $crops }. Auf einer Packung ist eine, und keine Sorte darf wie eine Pflanze heißen; es hat sich nichts geändert.
+variety-no-numbers = Ich habe da keine Zahl einer Samenpackung gefunden, also hat sich nichts geändert. So geht es: /variety Tomate Frühe Laterne: Vorkultur 6-8 Wochen vor dem letzten Frost, 75 Tage
+variety-name-long = Der Name einer Sorte hat höchstens { $most } Zeichen, also hat sich nichts geändert. Schick die Pflanze und einen kurzen Namen, dann die Zahlen.
+variety-name-common = „{ $written }“ ist ein zu gewöhnliches Wort, um eine Sorte daran zu erkennen, also hat sich nichts geändert. Gib ihr einen eigenen Namen oder keinen.
+variety-too-many = Ich merke mir höchstens { $most } Sorten von dir, also hat sich nichts geändert. /variety zeigt sie; nimm zuerst eine weg.
+varieties-head = Deine Sorten:
+varieties-line = { $number }. { $variety }: { $packet }
+varieties-line-followed = { $number }. { $variety }: { $packet } (Plan und Erinnerungen folgen dieser)
+button-follow = { $number } folgen
+button-drop-variety = { $number } entfernen
+notice-variety-gone = Diese Sorte hat sich seither geändert; /variety zeigt, wie es jetzt ist.
+undo-variety-off = Zurückgenommen und vergessen: { $variety }.
+undo-variety-as = Wie es vorher war: { $variety }.
+packet-indoors = Vorkultur { $weeks } vor dem letzten Frost
+packet-set-out = auspflanzen { $when }
+packet-in-place = ins Freie säen { $when }
+packet-before = { $weeks } vor dem letzten Frost
+packet-after = { $weeks } nach dem letzten Frost
+packet-around = von { $before } vor bis { $after } nach dem letzten Frost
+packet-at-frost = um den letzten Frost
+packet-after-danger = nach dem letzten Frost ins Freie säen
+packet-days = { $days } bis zur Ernte
+packet-days-from-setting-out = { $days } vom Auspflanzen bis zur Ernte
+packet-days-from-sowing = { $days } von der Aussaat bis zur Ernte
+packet-up = Keimung: { $days }
+packet-depth = Saattiefe { $depth }
+packet-apart = Abstand { $apart }
+packet-rows = Reihenabstand { $rows }
+packet-left-indoors = { $crops } werden hier nicht vorgezogen, also habe ich die Wochen der Vorkultur weggelassen.
+packet-left-outdoors = { $crops } werden hier nicht ins Freie gesät, also habe ich dieses Datum weggelassen.
+packet-bad-days = { $number } Tage bis zur Ernte können nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme { $low } bis { $high }.
+packet-bad-indoors = { $number } Wochen Vorkultur können nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme { $low } bis { $high }.
+packet-bad-offset = { $number } Wochen Abstand vom letzten Frost können nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme { $low } bis { $high }.
+packet-bad-up = { $number } Tage bis zum Aufgehen können nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme { $low } bis { $high }.
+packet-bad-depth = Eine Saattiefe von { $depth } kann nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme bis { $most }.
+packet-bad-spacing = Ein Abstand von { $apart } kann nicht stimmen, also hat sich nichts geändert. Sieh auf der Packung nach: Ich nehme bis { $most }.
 
 ## How far north
 
@@ -526,6 +737,59 @@ onion-long-intermediate = Auf dieser Breite gelingen Langtagszwiebeln gut (Zwieb
 onion-intermediate = Auf dieser Breite nimm mittlere (tagneutrale) Zwiebeln: Sie bilden ihre Zwiebel bei 12 bis 14 Stunden Tageslicht.
 onion-intermediate-short = Auf dieser Breite gelingen mittlere Zwiebeln gut (Zwiebel bei 12 bis 14 Stunden Tageslicht), Kurztagszwiebeln (10 bis 12 Stunden) auch.
 onion-short = So nah am Äquator nimm Kurztagszwiebeln: Sie bilden ihre Zwiebel bei 10 bis 12 Stunden Tageslicht.
+trays-head = Anzuchtschalen für das, was du { $days } vorziehst:
+trays-none = Davon wird in den nächsten zwei Wochen nichts in Schalen gesät.
+trays-none-of-list = Von deiner Liste wird in den nächsten zwei Wochen nichts in Schalen gesät.
+trays-empty-list = Deine Liste ist leer. Nenn die Pflanzen und ihre Töpfchen: /trays Tomate 12, Basilikum 6
+trays-how-to = Welche Pflanzen, und je wie viele Töpfchen? Schick sie so: /trays Tomate 12, Basilikum 6
+trays-bad-count = „{ $written }“ ist keine Zahl von Töpfchen; nenn je Pflanze 1 bis { $most }: /trays Tomate 12, Basilikum 6
+trays-no-crop = „{ $written }“ Töpfchen wovon? Schick jede Pflanze mit ihrer Zahl: /trays Tomate 12, Basilikum 6
+trays-which = „{ $word }“ kann { $crops } heißen: Nenn eine davon.
+trays-too-long = So viel kann ich nicht auf einmal verteilen; schick weniger Pflanzen.
+tray-line = Schale { $number }, { $cells } Töpfchen zu { $size }{ $warmth }: { $crops }. { $like }
+tray-line-several = Schalen { $number }–{ $last }, je { $cells } Töpfchen zu { $size }{ $warmth }: je { $crops }. { $like }
+tray-warmth = {" "}(Wärme { $best })
+tray-crop = { $crops } { $cells }
+tray-crop-from = { $crops } { $cells } (Aussaat { $date })
+tray-crop-early = { $crops } { $cells } (früh; am besten ab dem { $date })
+tray-like = { $vigour ->
+    [small] Klein
+    [upright] Aufrecht
+   *[sprawling] Ausladend
+}, { $age } alt hinaus.
+tray-light = Hell stellen, bis sie aufgehen.
+tray-dark = Dunkel stellen, bis sie aufgehen.
+tray-pot-up = { $crops } { $days } umtopfen, Topf: { $pot }.
+tray-pot-up-plain = { $crops } { $days } umtopfen.
+tray-too-early = { $crops }: noch nicht, erst ab dem { $next }.
+tray-too-late = { $crops }: jetzt zu spät für eine Schale; der nächste gute Tag ist der { $next }.
+tray-too-late-for-good = { $crops }: zu spät für eine Schale, und deine Saison ist für einen zweiten Anlauf zu kurz.
+tray-why-together = { $vigour ->
+    [small] Alle sind klein
+    [upright] Alle wachsen aufrecht
+   *[sprawling] Alle wachsen ausladend und stehen darum nicht bei kleineren
+}, brauchen Töpfchen zu { $size }, verlassen die Schale etwa { $leave } und kommen am besten { $age } alt hinaus; dieselbe Wärme und dasselbe Licht passen ihrem Samen.
+tray-why-alone = { $vigour ->
+    [sprawling] Sie wachsen ausladend und stehen darum nicht bei kleineren, und sonst ist nichts Ähnliches dabei.
+   *[other] Nichts anderes ist in Töpfchen, Wuchs, Alter, Wärme und Licht ähnlich genug, um dabeizustehen.
+}
+tray-why-no-gain = Andere könnten auch hier stehen, aber das würde keine Schale sparen.
+tray-crop-why = { $vigour ->
+    [small] Klein
+    [upright] Aufrecht
+   *[sprawling] Ausladend
+}: Aussaat { $sow }, Alter beim Auspflanzen { $age }, etwa { $out }; Töpfchen zu { $size } reichen bis dahin.
+tray-crop-why-pot-up = { $vigour ->
+    [small] Klein
+    [upright] Aufrecht
+   *[sprawling] Ausladend
+}: Aussaat { $sow }, Alter beim Auspflanzen { $age }, etwa { $out }; Töpfchen zu { $size } reichen nur bis zum { $by }, also topf sie um.
+tray-crop-why-early = Das ist früh; am besten ab dem { $date }.
+tray-rest-from = { $crop } (ab dem { $date })
+tray-rest-not-yet = Noch nicht: { $crops }.
+tray-rest-too-late = Zu spät für eine Schale: { $crops }.
+tray-rest-in-place = Besser an Ort und Stelle gesät oder gepflanzt: { $crops }.
+tray-rest-settled = Schon gesät oder ausgelassen: { $crops }.
 ## Cold spells
 
 hold-set = Pause bis zum { $date }: So lange erinnere ich dich nicht ans Abhärten und Auspflanzen.
@@ -562,6 +826,29 @@ hour-set = Erinnerungen kommen um { $time } Uhr ({ $zone }).
 hour-how-to = Schick mir eine Uhrzeit, so: /hour 7:00
 hour-show = Erinnerungen kommen um { $time } Uhr ({ $zone }).
 hour-bad = „{ $written }“ ist keine Uhrzeit. Schick sie mir so: /hour 7:00
+quiet-none = Nachrichten dürfen an jedem Tag kommen.
+quiet-show = Keine Nachrichten an diesen Tagen: { $days }. Was da gekommen wäre, steht in der nächsten, und einen letzten guten Tag darunter sage ich dir vorher.
+quiet-how-to = Tipp auf einen Tag, um ihn zu ändern, oder schreib ihn so: /quiet Sonntag
+quiet-bad = In „{ $written }“ habe ich keinen Wochentag gefunden, also hat sich nichts geändert. So geht es: /quiet Sonntag, oder /quiet aus
+quiet-all = Dann bliebe kein Tag für Nachrichten, also hat sich nichts geändert. Für eine Pause: /holiday bis 3. Juli
+button-day = { $day }
+button-day-quiet = { $day }: Ruhe
+weekends-how-to = Wann gärtnerst du? „Später“ verschiebt eine Arbeit dann auf den passenden Tag.
+weekends-on = Notiert: Du gärtnerst am Wochenende. „Später“ verschiebt eine Arbeit auf das nächste, aber nie über ihren letzten guten Tag hinaus.
+weekends-off = Notiert: Du gärtnerst an jedem Tag. „Später“ verschiebt eine Arbeit auf den nächsten Tag, an dem eine Nachricht kommen darf.
+button-weekends-on = Ich gärtnere am Wochenende
+button-weekends-off = Ich gärtnere an jedem Tag
+holiday-how-to = Bis wann bist du weg? Schick den Tag, ab dem wieder Nachrichten kommen dürfen: /holiday bis 3. Juli
+holiday-show = Du bist im Urlaub, vor dem { $date } kommen keine Nachrichten. Schick einen anderen Tag, um das zu ändern, oder /holiday aus, um ihn zu beenden.
+holiday-set = Schönen Urlaub! Vor dem { $date } kommen keine Nachrichten. Was du versäumst und was sich dann noch lohnt, steht in der ersten.
+holiday-before = Das hier endet vorher, also erledige es, bevor du fährst:
+holiday-off = Willkommen zurück! Ab dem nächsten Morgen kommen wieder Nachrichten.
+holiday-off-none = Du bist nicht im Urlaub; Nachrichten kommen wie gewohnt.
+holiday-bad = In „{ $written }“ konnte ich keinen Tag lesen, also hat sich nichts geändert. So geht es: /holiday bis 3. Juli
+holiday-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht, also hat sich nichts geändert. So geht es: /holiday bis 3. Juli
+holiday-past = Der { $date } liegt nicht nach heute, also hat sich nichts geändert. So geht es: /holiday bis 3. Juli
+holiday-too-long = Bis zum { $date } ist es mehr als ein Jahr, also hat sich nichts geändert. Schick einen früheren Tag.
+holiday-several = Das ist mehr als ein Tag, also hat sich nichts geändert. Ein Urlaub beginnt sofort; schick nur den Tag, ab dem wieder Nachrichten kommen dürfen: /holiday bis 3. Juli
 language-how-to = Welche Sprache?
 language-set = Von jetzt an spreche ich { $language } mit dir.
 language-unknown = „{ $written }“ spreche ich noch nicht. Ich spreche { $languages }.
@@ -581,6 +868,9 @@ settings-zone = • Zeitzone: { $zone }
 settings-zone-club = • Zeitzone: { $zone } (von deinem Verein)
 settings-zone-none = • Zeitzone: nicht angegeben, also UTC
 settings-hour = • Erinnerungen um { $time } Uhr
+settings-quiet = • Keine Nachrichten an: { $days }
+settings-weekends = • „Später“ wartet auf das Wochenende
+settings-holiday = • Im Urlaub, keine Nachrichten vor dem { $date }
 settings-units-metric = • Einheiten: °C und cm
 settings-units-customary = • Einheiten: °F und Zoll
 settings-language = • Sprache: { $language }
@@ -605,6 +895,139 @@ club-zone-set = Die Zeitzone des Vereins ist { $zone }.
 club-zone-how-to = Antworte auf diese Nachricht mit einer Stadt oder dem Namen einer Zeitzone, so: Berlin
 club-language-set = Die Sprache des Vereins ist { $language }.
 club-how-to = Stell sie hier ein oder in einer Zeile: /club frost 05-15 10-05, /club zone Berlin, /club language de, /club hold 7 Tage
+settings-digest = • Die Vereinswoche: { $day }, { $time }
+settings-digest-none = • Die Vereinswoche: wird nicht verschickt
+digest-head = Die Vereinswoche, { $days }, nach den Frostdaten des Vereins:
+digest-opens = Beginnt diese Woche:
+digest-closes = Bald vorbei:
+digest-line = • { $what }: { $when } ({ $count ->
+    [one] ein Mitglied baut das an
+   *[other] { $count } Mitglieder bauen das an
+})
+digest-from = ab dem { $date }
+digest-until = gut bis zum { $date }
+digest-more = { $count ->
+    [one] und eines mehr
+   *[other] und { $count } mehr
+}
+digest-foot = Deine eigenen Daten können abweichen: Frag mich mit /now.
+digest-show = Diese Gruppe bekommt die Vereinswoche: { $day } um { $time }.
+digest-show-none = Diese Gruppe bekommt keine Vereinswoche.
+digest-how-to = Schick einen Tag und eine Uhrzeit: /club digest Montag 8:00. Mit „hier“ dahinter kommt sie in dem Thema, in dem du das schreibst. /club digest aus beendet sie.
+digest-bad = In „{ $written }“ konnte ich keinen Wochentag mit Uhrzeit lesen, also hat sich nichts geändert. So geht es: /club digest Montag 8:00 hier, oder /club digest aus
+digest-set = Notiert: Diese Gruppe bekommt die Vereinswoche: { $day } um { $time }. In einer Woche, in der nichts beginnt oder endet, kommt keine.
+digest-set-here = Notiert: Die Vereinswoche kommt in diesem Thema: { $day } um { $time }. In einer Woche, in der nichts beginnt oder endet, kommt keine.
+digest-off = Notiert: Die Vereinswoche wird nicht mehr verschickt.
+digest-needs-frost = Dafür brauche ich zuerst die Frostdaten des Vereins: /club frost 05-15 10-05
+helpers-none = Noch hilft dir niemand.
+helpers-head = Diese Helfer dürfen die Einstellungen und Listen des Vereins ändern: { $names }.
+helper-how-to = Um jemanden zu benennen, antworte auf eine Nachricht dieser Person mit /club helper add; um es zu beenden, mit /club helper remove.
+helper-added = { $name } darf jetzt die Einstellungen und Listen des Vereins ändern. /club helpers zeigt alle, die das dürfen.
+helper-already = { $name } hilft schon mit.
+helper-removed = { $name } darf die Einstellungen und Listen des Vereins nicht mehr ändern.
+helper-unknown = Diese Person gehört nicht zu den Helfern des Vereins, also hat sich nichts geändert.
+helper-is-bot = Ein Bot oder jemand, der anonym schreibt, kann nicht mithelfen. Antworte auf die Nachricht einer Person mit /club helper add.
+helpers-too-many = Ein Verein hat höchstens { $most } Helfer, also hat sich nichts geändert. /club helpers zeigt sie.
+helpers-not-administrator = Nur Admins dieser Gruppe können Helfer benennen.
+button-helper-remove = { $name } entfernen
+which-club = Privat gelten für dich Frostdaten, Zeitzone, Sprache und Listen von { $club }. Welcher Verein soll gelten?
+which-club-gone = Zu diesem Verein gehörst du nicht mehr, also hat sich nichts geändert. /club zeigt deine Vereine.
+club-chosen = Privat gilt ab jetzt { $club }: Frostdaten, Zeitzone, Sprache und Listen, wo du nichts Eigenes eingestellt hast.
+start-several = Du gehörst auch zu { $others }. Privat gilt ab jetzt { $club }; mit /club änderst du das.
+button-club = { $club }
+button-which-club = Ein anderer Verein
+lists-head = Listen von { $club }. Abonniere eine, und ihre Pflanzen sind in deinem Plan:
+lists-line = • { $list }: { $count ->
+    [0] noch keine Pflanzen
+    [one] eine Pflanze
+   *[other] { $count } Pflanzen
+}
+lists-line-mine = • { $list }: { $count ->
+    [0] noch keine Pflanzen
+    [one] eine Pflanze
+   *[other] { $count } Pflanzen
+}, in deinem Plan
+lists-none = { $club } führt noch keine Listen. In der Gruppe beginnt ein Admin oder Helfer eine so: /list new Salsabeet: Tomate, Paprika, Zwiebel
+lists-no-club = Listen gehören zu einem Verein. Drück in der Gruppe deines Vereins auf den Knopf unter meiner Begrüßung und versuch es noch einmal.
+lists-how-to-short = /list help zeigt, wie man sie ändert.
+lists-how-to = Für Admins und ihre Helfer, in der Gruppe:
+    /list new Salsabeet: Tomate, Paprika – eine Liste beginnen
+    /list salsabeet + Basilikum, Dill – Pflanzen daraufsetzen
+    /list salsabeet - Paprika – eine herunternehmen
+    /list rename salsabeet to Warmes Beet – ein anderer Name
+    /list note salsabeet: für das Beet am Tor – eine Zeile Text
+    /list share salsabeet – ein Code, mit dem ein anderer Verein sie kopiert
+    /list take ABCD-EFGH – die Liste eines anderen Vereins kopieren
+    /list archive salsabeet – sie weglegen
+
+    Für alle:
+    /list salsabeet – sie ansehen
+    /list join salsabeet, /list leave salsabeet – abonnieren oder nicht
+lists-only-in-group = Die Listen des Vereins werden in seiner Gruppe geändert, wo ich sehe, wer das darf.
+lists-not-coordinator = Nur Admins dieser Gruppe und ihre Helfer können die Listen ändern. Für deine eigenen Pflanzen gibt es /grow und /drop.
+lists-too-many = Ein Verein führt höchstens { $most } Listen, also hat sich nichts geändert. /list archive legt eine weg.
+list-crops = Pflanzen: { $crops }
+list-without-crops = Es stehen noch keine Pflanzen darauf.
+list-subscribers = { $count ->
+    [0] Noch niemand hat sie abonniert.
+    [one] Ein Mitglied hat sie abonniert.
+   *[other] { $count } Mitglieder haben sie abonniert.
+}
+list-left-out = Du lässt weg: { $crops }. Mit /grow kommt eine Pflanze zurück.
+list-gone = Diese Liste ist nicht unter den Listen des Vereins, also hat sich nichts geändert. /lists zeigt sie.
+list-unknown = Eine Liste „{ $written }“ kenne ich hier nicht. Es gibt { $lists }.
+list-which = Welche Liste? Beginn mit ihrem Namen: /list salsabeet + Basilikum
+list-which-crop = „{ $word }“ kann { $crops } heißen. Schick es noch einmal mit dem vollen Namen.
+list-new-how-to = Wie soll die Liste heißen? So geht es: /list new Salsabeet: Tomate, Paprika, Zwiebel
+list-name-too-long = Der Name einer Liste hat höchstens { $most } Zeichen, also hat sich nichts geändert.
+list-name-is-verb = Der Name einer Liste kann nicht mit „{ $word }“ beginnen, denn das sagt mir, was ich tun soll. Wähl einen anderen; es hat sich nichts geändert.
+list-name-taken = Eine Liste „{ $list }“ gibt es schon, also hat sich nichts geändert. Wähl einen anderen Namen, oder benenn zuerst jene um.
+list-made = Neue Liste „{ $list }“: { $crops }.
+list-made-empty = Neue Liste „{ $list }“, noch ohne Pflanzen.
+list-copied = Als Liste dieses Vereins kopiert, „{ $list }“: { $crops }.
+list-made-next = Mitglieder abonnieren sie mit dem Knopf der Liste, hier oder privat mit /lists.
+list-too-many-crops = Eine Liste hat höchstens { $most } Pflanzen, also hat sich nichts geändert.
+list-added = Jetzt auf „{ $list }“: { $crops }.
+list-already = Schon auf „{ $list }“: { $crops }.
+list-add-how-to = Welche Pflanzen? So geht es: /list { $list } + Basilikum, Dill
+list-taken-off = Von „{ $list }“ genommen: { $crops }.
+list-not-on-it = Nicht auf „{ $list }“: { $crops }.
+list-take-off-how-to = Welche Pflanzen? So geht es: /list { $list } - Basilikum
+list-who-hears = { $count ->
+    [one] Das eine Mitglied, das sie abonniert hat, erfährt es mit der nächsten Morgennachricht.
+   *[other] Die { $count } Mitglieder, die sie abonniert haben, erfahren es mit ihrer nächsten Morgennachricht.
+}
+list-rename-how-to = Wie soll sie heißen? So geht es: /list rename { $list } to Warmes Beet
+list-renamed = „{ $list }“ heißt ab jetzt „{ $name }“.
+list-note-how-to = Welche Zeile Text? So geht es: /list note { $list }: für das Beet am Tor
+list-note-too-long = Die Zeile Text einer Liste hat höchstens { $most } Zeichen, also hat sich nichts geändert.
+list-noted = „{ $list }“ hat ihre Zeile Text. /list { $list } zeigt sie.
+list-note-gone = „{ $list }“ hat keine Zeile Text mehr.
+list-archived = „{ $list }“ ist weggelegt: Sie ist in niemandes Plan mehr, und kein Code führt zu ihr.
+list-reopened = „{ $list }“ ist wieder da, auch für alle, die sie abonniert hatten. Teil sie neu, wenn ein anderer Verein ihren Code braucht.
+list-not-archived = Diese Liste ist nicht weggelegt, also hat sich nichts geändert. /lists zeigt die Listen des Vereins.
+list-shared = Ein Admin des anderen Vereins kopiert „{ $list }“ so:
+    /list take { $code }
+    Das geht, bis die Liste weggelegt wird; spätere Änderungen bleiben bei jedem Verein.
+list-copy-how-to = Schick den Code, den dir der andere Verein gegeben hat: /list take ABCD-EFGH
+list-code-unknown = Unter „{ $written }“ ist keine Liste geteilt. Bitte den anderen Verein noch einmal um den Code.
+list-subscribed = „{ $list }“ ist jetzt in deinem Plan.
+list-subscribed-already = „{ $list }“ ist schon in deinem Plan.
+list-unsubscribed = „{ $list }“ ist nicht mehr in deinem Plan. Was du selbst gewählt hast, bleibt.
+list-not-subscribed = „{ $list }“ war nicht in deinem Plan.
+list-open-private = Für Erinnerungen öffne unseren privaten Chat und drück auf Start.
+list-other-club-holds = Privat gilt für dich zurzeit { $club }; das änderst du dort mit /club.
+list-anonymous = Du schreibst hier anonym, also weiß ich nicht, für wessen Plan es ist. /lists geht auch in unserem privaten Chat.
+list-news-came = Dein Verein hat { $crops } auf „{ $list }“ gesetzt, also ist das in deinem Plan.
+list-news-went = Dein Verein hat { $crops } von „{ $list }“ genommen.
+list-news-both = Dein Verein hat „{ $list }“ geändert. Neu: { $came }. Weg: { $went }.
+list-news-archived = Dein Verein hat die Liste „{ $list }“ weggelegt. Damit weg: { $crops }.
+list-news-next = /mycrops zeigt deinen Plan; /grow behält eine Pflanze darin, und /drop lässt eine weg.
+button-list = { $list }
+button-all-lists = ‹ Alle Listen
+button-lists = Die Listen des Vereins
+button-subscribe = Abonnieren
+button-unsubscribe = Abbestellen
 
 ## Trouble
 
@@ -618,14 +1041,20 @@ menu-now = Was kann ich heute tun?
 menu-grow = Pflanzen auf meine Liste setzen
 menu-drop = Eine Pflanze von meiner Liste nehmen
 menu-mycrops = Meine Liste
+menu-lists = Die Pflanzenlisten des Vereins
 menu-sown = Ich habe etwas gesät
 menu-sowings = Meine Aussaaten
+menu-variety = Meine Sorten und ihre Packungen
 menu-undo = Die letzte Änderung zurücknehmen
+menu-trays = Welche Sämlinge in eine Schale passen
 menu-frost = Meine Frostdaten
 menu-zone = Meine Zeitzone
 menu-hold = Einen Kälteeinbruch abwarten
 menu-place = Wo ich anziehe
 menu-hour = Wann meine Erinnerung kommt
+menu-holiday = Eine Zeit lang keine Nachrichten
+menu-quiet = Tage ohne Nachrichten
+menu-weekends = Wann ich gärtnere
 menu-settings = Meine Einstellungen
 menu-help = Was der Bot kann
 menu-club = Die Einstellungen des Vereins
@@ -640,7 +1069,7 @@ plan-why-plant-out = Abgehärtete Pflanzen vertragen Nächte bis { $nights }; de
 plan-why-sow-outdoors = Der Boden sollte dauerhaft mindestens { $minimum } haben; der letzte Frost kommt um den { $last_frost }.
 plan-why-autumn = Für den Herbst, zurückgerechnet vom ersten Frost um den { $first_frost }.
 plan-why-overwinter = Für das nächste Jahr, rund um den ersten Frost am { $first_frost }.
-plan-why-months = Hitze und Regen entscheiden: Gepflanzt wird ab etwa { $starts }, und um den { $heat } ist die Hitze zurück.
+plan-why-months = Hitze und Regen entscheiden: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist die Hitze zurück.
 plan-why-cover = Dein { $cover } verschiebt das.
 plan-why-second-year = Im Frühsommer gesät, blüht die Pflanze im Jahr darauf.
 plan-why-before = Das dauert { $days }. Danach: { $then }.

@@ -13,7 +13,7 @@
 # Un tramo de días que pasa de un mes a otro: $from y $to son fechas, "17 de abril" y "1 de mayo".
 date-range = del { $from } al { $to }
 
-# The number of a month's first day within a date: $day is "1".
+# El número del primer día de un mes dentro de una fecha: $day es "1".
 first-day = { $day }
 
 # Los días de un tramo dentro de un mes: $from y $to son números de día. Detrás va el mes como lo

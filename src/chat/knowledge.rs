@@ -66,19 +66,26 @@ struct BuiltIn {
 }
 
 /// The packet words of each language; seed packets of the others are read as English ones.
-const PACKETS: [(&str, &str); 3] = [
+const PACKETS: [(&str, &str); 4] = [
     ("en", include_str!("../../locales/en/packet.toml")),
+    ("de", include_str!("../../locales/de/packet.toml")),
     ("es", include_str!("../../locales/es/packet.toml")),
     ("fr", include_str!("../../locales/fr/packet.toml")),
 ];
 
 /// English comes first: it is read where there are no words of a member's language.
-const BUILT_IN: [BuiltIn; 3] = [
+const BUILT_IN: [BuiltIn; 4] = [
     BuiltIn {
         language: "en",
         crops: include_str!("../../locales/en/crops.toml"),
         phrases: include_str!("../../locales/en/phrases.toml"),
         sentences: include_str!("../../locales/en/sentences.toml"),
+    },
+    BuiltIn {
+        language: "de",
+        crops: include_str!("../../locales/de/crops.toml"),
+        phrases: include_str!("../../locales/de/phrases.toml"),
+        sentences: include_str!("../../locales/de/sentences.toml"),
     },
     BuiltIn {
         language: "es",

@@ -68,8 +68,9 @@ impl PlaceWords {
         names.sort_by_key(|(name, _)| std::cmp::Reverse(name.len()));
         let mut openings: Vec<Vec<String>> = raw.openings.iter().map(|o| words(o)).collect();
         openings.sort_by_key(|opening| std::cmp::Reverse(opening.len()));
-        // Not cut to the length of what people write.
-        let small_words = raw.small_words.split_whitespace().map(normalise).collect();
+        // A list, not a message: it may be longer than a sentence that is read.
+        let small_words =
+            normalise(&raw.small_words).split_whitespace().map(ToOwned::to_owned).collect();
         Self { openings, small_words, names }
     }
 

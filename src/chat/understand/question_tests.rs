@@ -152,22 +152,44 @@ fn english_questions_are_understood() {
 
 #[test]
 fn english_questions_that_were_set_aside_are_understood() {
-    hold(
-        "en, set aside",
-        english(),
-        include_str!("../../../tests/questions/en_set_aside.toml"),
-        150,
-    );
+    let questions = include_str!("../../../tests/questions/en_set_aside.toml");
+    hold("en, set aside", english(), questions, 150);
+}
+
+fn reader(names: &str, phrases: &str) -> Understanding {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    let names = Names::from_toml(names, &catalogue).expect("the names");
+    Understanding::new(phrases, names).expect("the phrases")
+}
+
+fn german() -> &'static Understanding {
+    static GERMAN: OnceLock<Understanding> = OnceLock::new();
+    GERMAN.get_or_init(|| {
+        reader(
+            include_str!("../../../locales/de/crops.toml"),
+            include_str!("../../../locales/de/phrases.toml"),
+        )
+    })
+}
+
+#[test]
+fn german_questions_are_understood() {
+    hold("de", german(), include_str!("../../../tests/questions/de.toml"), 70);
+}
+
+#[test]
+fn german_questions_that_were_set_aside_are_understood() {
+    let questions = include_str!("../../../tests/questions/de_set_aside.toml");
+    hold("de, set aside", german(), questions, 60);
 }
 
 fn french() -> &'static Understanding {
     static FRENCH: OnceLock<Understanding> = OnceLock::new();
     FRENCH.get_or_init(|| {
-        let catalogue = Catalogue::embedded().expect("the catalogue");
-        let names = include_str!("../../../locales/fr/crops.toml");
-        let names = Names::from_toml(names, &catalogue).expect("the names");
-        let phrases = include_str!("../../../locales/fr/phrases.toml");
-        Understanding::new(phrases, names).expect("the phrases")
+        reader(
+            include_str!("../../../locales/fr/crops.toml"),
+            include_str!("../../../locales/fr/phrases.toml"),
+        )
     })
 }
 
@@ -178,6 +200,6 @@ fn french_questions_are_understood() {
 
 #[test]
 fn french_questions_that_were_set_aside_are_understood() {
-    let text = include_str!("../../../tests/questions/fr_set_aside.toml");
-    hold("fr, set aside", french(), text, 60);
+    let questions = include_str!("../../../tests/questions/fr_set_aside.toml");
+    hold("fr, set aside", french(), questions, 60);
 }
