@@ -99,6 +99,24 @@ fn a_question_is_answered_to_the_one_who_asked() {
 }
 
 #[test]
+fn ones_data_is_shown_and_forgotten() {
+    let shown = practise(&["/export", "/forget", ":1", "/mycrops"]);
+    assert!(shown[0].contains("[sowbell-export.json]"), "{}", shown[0]);
+    assert!(shown[0].contains("\"name\": \"Fern\""), "{}", shown[0]);
+    assert!(shown[2].contains("Done: all that I kept about you is deleted"), "{}", shown[2]);
+    assert!(shown[3].contains("Your list is empty"), "{}", shown[3]);
+}
+
+#[test]
+fn a_long_answer_of_the_group_is_read_on_in_private_and_a_crop_is_offered_inline() {
+    let ask = "/ask can I start cucumbers, tomatoes and peppers now?";
+    let shown = practise(&[":group", ask, ":1", ":inline cucumber"]);
+    assert!(shown[1].contains("Read on in private"), "{}", shown[1]);
+    assert!(shown[2].contains("bot → Fern\n"), "{}", shown[2]);
+    assert!(shown[3].contains("Cucumber – Go ahead: sow cucumbers indoors"), "{}", shown[3]);
+}
+
+#[test]
 fn questions_with_figures_are_answered_in_the_chat() {
     let shown = practise(&[
         "I have 4 of 10 basil seeds up",

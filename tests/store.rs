@@ -103,6 +103,7 @@ async fn texts(store: &Store, now: DateTime<Utc>) -> Vec<(i64, String)> {
         Outgoing::Say(say) => say.text.clone(),
         Outgoing::Edit(edit) => format!("edit: {}", edit.text),
         Outgoing::AnswerPress(answer) => format!("press: {}", answer.press),
+        other => format!("{other:?}"),
     };
     waiting.iter().map(|queued| (queued.id, text(&queued.outgoing))).collect()
 }

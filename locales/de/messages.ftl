@@ -483,7 +483,7 @@ start-has-frost = Ich rechne mit: { $frost }. Mit /frost änderst du das für de
 start-need-zone = In welcher Zeitzone bist du? Schick mir eine Stadt, so: /zone Berlin. Bis dahin nehme ich UTC.
 group-greeting = Hallo! Ich helfe beim richtigen Zeitpunkt für Aussaat und Pflanzung. Frag mich mit einem Befehl, zum Beispiel /ask kann ich jetzt Gurken aussäen?, oder antworte auf eine meiner Nachrichten.
     Für Erinnerungen am Morgen öffne einen privaten Chat mit mir: Ich darf nicht zuerst schreiben.
-    Frostdaten und Zeitzone des Vereins stellt ein Admin mit /club ein.
+    Frostdaten und Zeitzone des Vereins stellt ein Admin mit /club ein, Pflanzenlisten führt er mit /list.
 button-open-private = Erinnerungen bekommen
 help-short = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, „Wann kommen Tomaten raus?“, „Wie tief säe ich Erbsen?“ und „Werden Kürbisse noch reif?“, und ich erinnere dich an den Morgen, an denen etwas ansteht.
 help-private = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, „Wann kommen Tomaten raus?“, „Wie tief säe ich Erbsen?“ und „Werden Kürbisse noch reif?“, und ich rechne: „Wie viele Basilikumsamen für 12 Pflanzen?“, „14 von 20 Lauchsamen sind aufgegangen“, „Der Boden hat 14 °C, kann ich Erbsen säen?“
@@ -507,9 +507,45 @@ help-private = Ich beantworte Fragen wie „Kann ich jetzt Gurken aussäen?“, 
     /quiet Sonntag – keine Nachrichten an diesem Wochentag
     /weekends – Arbeiten aufs Wochenende verschieben
     /settings – alles auf einen Blick
+    /export – alles, was ich über dich gespeichert habe, als Datei
+    /forget – es löschen
 
     Keine Erinnerungen mehr? Leere deine Liste mit /drop alle.
-help-group = Frag mit /ask, zum Beispiel „/ask kann ich jetzt Gurken aussäen?“, oder antworte auf eine meiner Nachrichten. /now zeigt, was du beginnen kannst, /club ist für Admins. Erinnerungen kommen privat.
+help-group = Frag mit /ask, zum Beispiel „/ask kann ich jetzt Gurken aussäen?“, oder antworte auf eine meiner Nachrichten. /now zeigt, was du beginnen kannst, /lists die Listen des Vereins zum Abonnieren; /club ist für Admins. Hier rechne ich mit den Daten des Vereins; was deinen eigenen Garten betrifft, und Erinnerungen kommen privat.
+
+## Manners in a group
+
+# Das letzte Wort einer Nachricht, mit dem ein Mitglied die Gruppe die Antwort lesen lässt.
+share-word = öffentlich
+own-answered = Ich habe dir privat geantwortet. Dürfen es alle lesen, beende deine Nachricht mit „{ $word }“.
+own-pointer = Da geht es um deinen eigenen Garten, also bleibt es unter uns. Öffne mit dem Knopf unseren privaten Chat und frag mich dort.
+group-more = Dazu gehört noch mehr, auch Warnungen, wo es welche gibt.
+button-our-chat = Unseren Chat öffnen
+button-read-on = Privat weiterlesen
+notice-read-on = Ich habe dir privat geschrieben.
+notice-question-gone = Diese Frage ist zu lange her. Bitte stell sie noch einmal.
+
+## Inline queries
+
+inline-need-frost = Sag mir zuerst deine Frostdaten
+inline-ask = Eine Pflanze mit diesem Namen kenne ich nicht; frag mich privat
+inline-now = Was man jetzt beginnen kann
+
+## My data
+
+data-private-only = Über deine Daten spreche ich nur privat. Öffne mit dem Knopf unseren Chat und schick { $command } dort.
+export-caption = Alles, was ich über dich gespeichert habe, als JSON. Ist die Datei verschickt, behalte ich keine Kopie davon. /forget löscht alles.
+forget-ask = Das löscht alles, was ich über dich gespeichert habe: deinen Namen und deine Einstellungen, deine Liste ({ $crops ->
+    [one] eine Pflanze
+   *[other] { $crops } Pflanzen
+}), deine Aussaaten ({ $sowings }), was du mir von Arbeiten gesagt hast, bei welchen Vereinen du bist, und jede Erinnerung, die noch käme. Deine Vereine selbst bleiben, wie sie sind. Zurücknehmen lässt es sich nicht; mit /export bekommst du vorher eine Kopie.
+    Wenn du das willst, drück den Knopf oder schick die Worte „{ $word }“.
+forget-word = vergiss mich
+button-forget = Alles löschen
+button-keep = Behalten
+forget-kept = Nichts wurde gelöscht.
+forget-done = Erledigt: Alles, was ich über dich gespeichert hatte, ist gelöscht, und es kommt keine Erinnerung mehr. Das ist meine letzte Nachricht. Wenn du einmal neu beginnen willst, schick /start. Gutes Gedeihen!
+notice-forget-old = Diese Frage ist zu alt für eine Antwort, und nichts wurde gelöscht. Schick /forget noch einmal.
 
 ## Frost
 
@@ -540,7 +576,7 @@ frost-same-day = Beide Daten sind derselbe Tag; der letzte Frost im Frühjahr un
 frost-too-short = Zwischen diesen Daten liegen nur { $days } Tage; prüf bitte beide.
 frost-only-autumn = Zum ersten Frost im Herbst gehört ein letzter im Frühjahr; schick mir beide.
 frost-first-needed = Dafür brauche ich deine Frostdaten. Schick sie mir, Monat vor Tag, so: /frost 05-15 10-05
-frost-first-needed-group = Dafür brauche ich Frostdaten. Die des Vereins stellt ein Admin mit /club ein, deine eigenen du mit /frost 05-15 10-05
+frost-first-needed-group = Dafür brauche ich Frostdaten. Die des Vereins stellt ein Admin mit /club ein. Privat rechne ich mit deinen eigenen: /frost 05-15 10-05
 button-average = Es sind Mittelwerte
 button-trusted = Ich verlasse mich darauf
 button-undo = Rückgängig
@@ -1056,6 +1092,8 @@ menu-holiday = Eine Zeit lang keine Nachrichten
 menu-quiet = Tage ohne Nachrichten
 menu-weekends = Wann ich gärtnere
 menu-settings = Meine Einstellungen
+menu-export = Alles, was über mich gespeichert ist
+menu-forget = Alles davon löschen
 menu-help = Was der Bot kann
 menu-club = Die Einstellungen des Vereins
 

@@ -514,9 +514,45 @@ help-private = I answer questions like “can I start cucumbers now?”, “when
     /quiet Sunday – no messages on that day of the week
     /weekends – put things off to the weekend
     /settings – all of it at a glance
+    /export – all that I keep about you, as a file
+    /forget – delete it
 
     To stop reminders, take your crops off with /drop all.
-help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /lists the club's lists to subscribe to; /club is for administrators. Reminders come in private.
+help-group = Ask with /ask, for example “/ask can I start cucumbers now?”, or reply to one of my messages. /now shows what you can start, /lists the club's lists to subscribe to; /club is for administrators. Here I go by the club's dates; what is about your own garden, and reminders, come in private.
+
+## Manners in a group
+
+# The last word of a message by which a member lets the group read the answer.
+share-word = share
+own-answered = I have answered you in private. If all may read it, end your message with “{ $word }”.
+own-pointer = That is about your own garden, so it stays between us. Open our private chat with the button, and ask me there.
+group-more = There is more to it, cautions among it where there are any.
+button-our-chat = Open our chat
+button-read-on = Read on in private
+notice-read-on = I have written to you in private.
+notice-question-gone = That was asked too long ago. Please ask it again.
+
+## Inline queries
+
+inline-need-frost = First tell me your frost dates
+inline-ask = I know no crop of that name; ask me in private
+inline-now = What can be started now
+
+## My data
+
+data-private-only = I speak about your data in private only. Open our chat with the button, and send { $command } there.
+export-caption = All that I keep about you, as JSON. Once it is sent I keep no copy of this file. /forget deletes all of it.
+forget-ask = This deletes all that I keep about you: your name and your settings, your list ({ $crops ->
+    [one] one crop
+   *[other] { $crops } crops
+}), your sowings ({ $sowings }), what you told me of jobs, which clubs you are with, and every reminder still to come. Your clubs themselves stay as they are. It cannot be taken back; /export gives you a copy first.
+    If you want that, press the button or send the words “{ $word }”.
+forget-word = forget me
+button-forget = Delete everything
+button-keep = Keep it
+forget-kept = Nothing was deleted.
+forget-done = Done: all that I kept about you is deleted, and no reminder comes any more. This is my last message. If you ever want to begin anew, send /start. Good growing!
+notice-forget-old = That question is too old to be answered, and nothing was deleted. Send /forget once more.
 
 ## Frost
 
@@ -547,7 +583,7 @@ frost-same-day = Both dates are the same day; the last spring frost and the firs
 frost-too-short = Only { $days } days lie between these dates; check both.
 frost-only-autumn = A first autumn frost needs a last spring frost before it; send both.
 frost-first-needed = For that I need your frost dates. Send them like this: /frost 05-15 10-05
-frost-first-needed-group = For that I need frost dates. An administrator can set the club's with /club, and you can set your own with /frost 05-15 10-05
+frost-first-needed-group = For that I need frost dates. An administrator can set the club's with /club. In private I go by your own: /frost 05-15 10-05
 button-average = They are averages
 button-trusted = I trust them
 button-undo = Undo
@@ -1090,6 +1126,8 @@ menu-holiday = No messages for a while
 menu-quiet = Days without messages
 menu-weekends = When I garden
 menu-settings = My settings
+menu-export = All that is kept about me
+menu-forget = Delete all of it
 menu-help = What the bot can do
 menu-club = The club's settings
 

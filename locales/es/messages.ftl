@@ -512,9 +512,45 @@ help-private = Respondo a preguntas como “¿puedo sembrar pepinos ya?”, “�
     /quiet domingo – sin mensajes ese día de la semana
     /weekends – dejar tareas para el fin de semana
     /settings – todo de un vistazo
+    /export – todo lo que guardo sobre ti, en un archivo
+    /forget – borrarlo
 
     Para no recibir más recordatorios, vacía tu lista con /drop todo.
-help-group = Pregunta con /ask, por ejemplo “/ask ¿puedo sembrar pepinos ya?”, o responde a uno de mis mensajes. Con /now ves lo que puedes empezar y con /lists las listas del club; /club es para quien administra el grupo. Los recordatorios llegan en privado.
+help-group = Pregunta con /ask, por ejemplo “/ask ¿puedo sembrar pepinos ya?”, o responde a uno de mis mensajes. Con /now ves lo que puedes empezar y con /lists las listas del club; /club es para quien administra el grupo. Aquí cuento con las fechas del club; lo que es de tu propio huerto y los recordatorios llegan en privado.
+
+## Modales en un grupo
+
+# La última palabra de un mensaje con la que un miembro deja que el grupo lea la respuesta.
+share-word = compartir
+own-answered = Te respondí en privado. Si pueden leerlo todos, termina tu mensaje con “{ $word }”.
+own-pointer = Eso es de tu propio huerto, así que queda entre nosotros. Abre nuestro chat privado con el botón y pregúntame allí.
+group-more = Hay más que decir, con advertencias donde las haya.
+button-our-chat = Abrir nuestro chat
+button-read-on = Seguir leyendo en privado
+notice-read-on = Te escribí en privado.
+notice-question-gone = Esa pregunta es de hace demasiado tiempo. Hazla otra vez, por favor.
+
+## Consultas desde otros chats
+
+inline-need-frost = Primero dime tus fechas de heladas
+inline-ask = No conozco ningún cultivo con ese nombre; pregúntame en privado
+inline-now = Lo que se puede empezar ahora
+
+## Mis datos
+
+data-private-only = De tus datos hablo solo en privado. Abre nuestro chat con el botón y envía { $command } allí.
+export-caption = Todo lo que guardo sobre ti, en JSON. Una vez enviado no guardo copia de este archivo. Con /forget se borra todo.
+forget-ask = Esto borra todo lo que guardo sobre ti: tu nombre y tus ajustes, tu lista ({ $crops ->
+    [one] un cultivo
+   *[other] { $crops } cultivos
+}), tus siembras ({ $sowings }), lo que me dijiste de las tareas, en qué clubes estás y cada recordatorio pendiente. Tus clubes siguen como están. No se puede deshacer; con /export recibes antes una copia.
+    Si es lo que quieres, pulsa el botón o envía “{ $word }”.
+forget-word = olvídame
+button-forget = Borrar todo
+button-keep = Conservarlo
+forget-kept = No se borró nada.
+forget-done = Listo: se borró todo lo que guardaba sobre ti y no llegará ningún recordatorio más. Este es mi último mensaje. Si algún día quieres empezar de nuevo, envía /start. ¡Buenas cosechas!
+notice-forget-old = Esa pregunta es demasiado antigua y no se borró nada. Envía /forget otra vez.
 
 ## Heladas
 
@@ -545,7 +581,7 @@ frost-same-day = Las dos fechas son el mismo día; la última helada de primaver
 frost-too-short = Entre esas fechas solo hay { $days } días; revisa las dos.
 frost-only-autumn = A la primera helada de otoño le falta la última de primavera; envía las dos.
 frost-first-needed = Para eso necesito tus fechas de heladas. Envíalas así, mes y día: /frost 05-15 10-05
-frost-first-needed-group = Para eso necesito fechas de heladas. Quien administra el grupo puede poner las del club con /club, y tú las tuyas con /frost 05-15 10-05
+frost-first-needed-group = Para eso necesito fechas de heladas. Quien administra el grupo puede poner las del club con /club. En privado cuento con las tuyas: /frost 05-15 10-05
 button-average = Son promedios
 button-trusted = Confío en ellas
 button-undo = Deshacer
@@ -1083,6 +1119,8 @@ menu-holiday = Sin mensajes por un tiempo
 menu-quiet = Días sin mensajes
 menu-weekends = Cuándo trabajo en el huerto
 menu-settings = Mis ajustes
+menu-export = Todo lo que se guarda sobre mí
+menu-forget = Borrarlo todo
 menu-help = Qué sabe hacer el bot
 menu-club = Los ajustes del club
 

@@ -490,7 +490,7 @@ start-has-frost = Je compte ainsi : { $frost }. /frost change cela pour ton ja
 start-need-zone = Quel est ton fuseau horaire ? Envoie une ville, comme ceci : /zone Paris. D’ici là, je compte en UTC.
 group-greeting = Bonjour ! J’aide à semer et à planter au bon moment. Demande-moi par commande, par exemple /ask je peux semer les concombres maintenant ?, ou réponds à un de mes messages.
     Pour les rappels du matin, ouvre une conversation privée avec moi : je n’ai pas le droit d’écrire en premier.
-    Un administrateur peut régler les dates de gel et le fuseau horaire du club avec /club.
+    Un administrateur peut régler les dates de gel et le fuseau horaire du club avec /club, et tenir des listes de cultures avec /list.
 button-open-private = Recevoir mes rappels
 help-short = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? », et je te préviens les matins où il y a quelque chose à faire.
 help-private = Je réponds à des questions comme « je peux semer les concombres maintenant ? », « quand sortir les tomates ? », « à quelle profondeur semer les pois ? » et « les citrouilles vont-elles mûrir ? », et je compte : « combien de graines de basilic pour 12 plants ? », « 14 graines de poireau sur 20 ont germé », « le sol est à 14 °C, je peux semer les pois ? »
@@ -514,9 +514,45 @@ help-private = Je réponds à des questions comme « je peux semer les concomb
     /quiet dimanche – pas de message ce jour de la semaine
     /weekends – tout remettre au week-end
     /settings – tout d’un coup d’œil
+    /export – tout ce que je garde sur toi, dans un fichier
+    /forget – l’effacer
 
     Pour arrêter les rappels, retire tes cultures avec /drop tout.
-help-group = Demande avec /ask, par exemple « /ask je peux semer les concombres maintenant ? », ou réponds à un de mes messages. /now montre ce que tu peux commencer, /club est pour les administrateurs. Les rappels viennent en privé.
+help-group = Demande avec /ask, par exemple « /ask je peux semer les concombres maintenant ? », ou réponds à un de mes messages. /now montre ce que tu peux commencer, /lists les listes du club pour s’y abonner ; /club est pour les administrateurs. Ici, je compte avec les dates du club ; ce qui concerne ton propre jardin et les rappels viennent en privé.
+
+## Manners in a group
+
+# Le dernier mot d'un message par lequel un membre laisse le groupe lire la réponse.
+share-word = partager
+own-answered = Je t’ai répondu en privé. Si tout le monde peut le lire, termine ton message par « { $word } ».
+own-pointer = Cela concerne ton propre jardin, cela reste donc entre nous. Ouvre notre conversation privée avec le bouton et demande-moi là-bas.
+group-more = Il y a plus à dire, avec des mises en garde s’il le faut.
+button-our-chat = Ouvrir notre conversation
+button-read-on = Lire la suite en privé
+notice-read-on = Je t’ai écrit en privé.
+notice-question-gone = Cette question date de trop longtemps. Repose-la, s’il te plaît.
+
+## Inline queries
+
+inline-need-frost = Donne-moi d’abord tes dates de gel
+inline-ask = Je ne connais aucune culture de ce nom ; demande-moi en privé
+inline-now = Ce qu’on peut commencer maintenant
+
+## My data
+
+data-private-only = Je ne parle de tes données qu’en privé. Ouvre notre conversation avec le bouton et envoie { $command } là-bas.
+export-caption = Tout ce que je garde sur toi, en JSON. Une fois ce fichier envoyé, je n’en garde pas de copie. /forget efface tout.
+forget-ask = Cela efface tout ce que je garde sur toi : ton nom et tes réglages, ta liste ({ $crops ->
+    [one] { $crops } culture
+   *[other] { $crops } cultures
+}), tes semis ({ $sowings }), ce que tu m’as dit des travaux, les clubs dont tu fais partie et tous les rappels à venir. Tes clubs eux-mêmes restent comme ils sont. C’est sans retour ; /export t’en donne d’abord une copie.
+    Si c’est ce que tu veux, appuie sur le bouton ou envoie les mots « { $word } ».
+forget-word = oublie-moi
+button-forget = Tout effacer
+button-keep = Tout garder
+forget-kept = Rien n’a été effacé.
+forget-done = C’est fait : tout ce que je gardais sur toi est effacé, et plus aucun rappel ne viendra. Ceci est mon dernier message. Si un jour tu veux recommencer, envoie /start. Bon jardinage !
+notice-forget-old = Cette question est trop ancienne pour une réponse, et rien n’a été effacé. Envoie /forget encore une fois.
 
 ## Frost
 
@@ -547,7 +583,7 @@ frost-same-day = Les deux dates tombent le même jour ; le dernier gel de prin
 frost-too-short = Il n’y a que { $days } jours entre ces dates ; vérifie les deux.
 frost-only-autumn = Avant un premier gel d’automne, il faut un dernier gel de printemps ; envoie les deux.
 frost-first-needed = Pour cela, il me faut tes dates de gel. Envoie-les comme ceci : /frost 15 mai 5 octobre
-frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administrateur peut régler celles du club avec /club, et toi les tiennes avec /frost 15 mai 5 octobre
+frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administrateur peut régler celles du club avec /club. En privé, je compte avec les tiennes : /frost 15 mai 5 octobre
 button-average = Ce sont des moyennes
 button-trusted = Je m’y fie
 button-undo = Annuler
@@ -1089,6 +1125,8 @@ menu-holiday = Pas de messages pendant un temps
 menu-quiet = Jours sans messages
 menu-weekends = Quand je jardine
 menu-settings = Mes réglages
+menu-export = Tout ce qui est gardé sur moi
+menu-forget = Tout effacer
 menu-help = Ce que le bot sait faire
 menu-club = Les réglages du club
 

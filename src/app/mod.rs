@@ -14,5 +14,5 @@ pub use digests::digest;
 pub use limits::{Limits, SendLimits};
 pub use mornings::morning;
 pub use platform::{Delivery, Platform};
-pub use sender::{Outbox, Sender, SenderStep, run_sender};
+pub use sender::{Landed, Outbox, Sender, SenderStep, run_sender};
 pub use take_in::{App, Decide, Update};

@@ -90,17 +90,21 @@ impl Begun {
 
 /// A try that ended.
 #[derive(Debug)]
-struct Landed {
-    row: Queued,
-    delivery: Delivery,
-    begun: Begun,
-    at: DateTime<Utc>,
+pub struct Landed {
+    /// What was handed to the platform.
+    pub row: Queued,
+    /// What the platform answered.
+    pub delivery: Delivery,
+    /// When it was taken from the queue.
+    pub begun: DateTime<Utc>,
+    /// When the platform answered.
+    pub at: DateTime<Utc>,
 }
 
 /// Hands one message to the platform.
 async fn attempt(platform: &impl Platform, row: Queued, begun: Begun) -> Landed {
     let delivery = platform.deliver(&row.outgoing).await;
-    Landed { row, delivery, begun, at: begun.now() }
+    Landed { row, delivery, begun: begun.since, at: begun.now() }
 }
 
 impl Sender {
@@ -133,7 +137,7 @@ impl Sender {
         now: DateTime<Utc>,
     ) -> Result<SenderStep, StoreError> {
         let begun = Begun::at(now);
-        let (rows, step) = self.take(outbox, begun).await?;
+        let (rows, step) = self.take(outbox, now).await?;
         if rows.is_empty() {
             return Ok(step);
         }
@@ -145,18 +149,18 @@ impl Sender {
         Ok(SenderStep::Again)
     }
 
-    /// What may be handed to the platform beside what is under way, and when to come back where
-    /// that is nothing. Each of these must come back through [`Sender::landed`].
+    /// Settles what has landed, then gives what may be handed to the platform at `now` beside what
+    /// is under way, and when to come back where that is nothing. Each of these must come back
+    /// through [`Sender::landed`].
     ///
     /// # Errors
     ///
     /// When the store fails. Ends that it has not taken are remembered.
-    async fn take(
+    pub async fn take(
         &mut self,
         outbox: &impl Outbox,
-        begun: Begun,
+        now: DateTime<Utc>,
     ) -> Result<(Vec<Queued>, SenderStep), StoreError> {
-        let now = begun.since;
         self.settle(outbox, now).await?;
         if let Some(until) = self.paused_until.filter(|&until| until > now) {
             return Ok((Vec::new(), SenderStep::At(until)));
@@ -186,11 +190,11 @@ impl Sender {
     }
 
     /// Notes how a try ended; it is settled with the next step.
-    fn landed(&mut self, Landed { row, delivery, begun, at }: Landed) {
+    pub fn landed(&mut self, Landed { row, delivery, begun, at }: Landed) {
         self.under_way.remove(&row.id);
         if matches!(delivery, Delivery::Offline(_)) {
             // Where others were answered meanwhile, or everybody waits already, this was one line.
-            let answered = self.last_answer.is_some_and(|last| last >= begun.since);
+            let answered = self.last_answer.is_some_and(|last| last >= begun);
             let waits = self.paused_until.is_some_and(|until| until > at);
             if !answered && !waits {
                 let until = at + backoff(self.offline_in_a_row);
@@ -347,7 +351,9 @@ fn log_end(row: &Queued, end: &SendEnd) {
     let kind = match row.outgoing {
         Outgoing::Say(_) => "message",
         Outgoing::Edit(_) => "edit",
-        Outgoing::AnswerPress(_) => "press answer",
+        Outgoing::Document(_) => "document",
+        Outgoing::AnswerPress(_) | Outgoing::OpenByPress(_) => "press answer",
+        Outgoing::AnswerInline(_) => "inline answer",
     };
     match end {
         SendEnd::Sent { .. } => tracing::debug!(id, kind, "sent"),

@@ -9,12 +9,16 @@ use chrono::{DateTime, TimeDelta, Utc};
 use tokio::sync::Notify;
 
 use crate::chat::{Change, Facts, Knowledge, Outcome, apology, decide, needs};
-use crate::club::LanguageTag;
+use crate::club::{LanguageTag, Member};
 use crate::messages::{ChatKind, Incoming, Outgoing, Priority, UpdateKey, What};
 use crate::store::{Store, StoreError, Work};
 
 /// How long the answer to a press is worth sending; the platform forgets a press within minutes.
 const PRESS_ANSWER_LIFE: TimeDelta = TimeDelta::seconds(60);
+
+/// How long an inline answer is worth sending. The platform does not say when it forgets a query;
+/// whoever types has typed on by then.
+const INLINE_ANSWER_LIFE: TimeDelta = TimeDelta::seconds(10);
 
 /// An update as it came: its key and, where it could be read, what it says.
 #[derive(Debug, Clone)]
@@ -74,12 +78,15 @@ impl App {
     /// When the store fails; then none of the updates is kept, and all can be taken in again.
     pub async fn take_in(&self, updates: &[Update], now: DateTime<Utc>) -> Result<(), StoreError> {
         let mut work = self.store.begin().await?;
-        for update in updates {
+        for (index, update) in updates.iter().enumerate() {
             if work.already_seen(update.key).await? {
                 continue;
             }
             work.mark_seen(update.key, now).await?;
             let Some(incoming) = &update.incoming else { continue };
+            if typed_on(incoming, updates.get(index + 1..).unwrap_or_default()) {
+                continue;
+            }
             work.savepoint().await?;
             match self.take_one(&mut work, incoming, now).await {
                 Ok(()) => work.release().await?,
@@ -131,6 +138,11 @@ impl App {
         if !needs.facts {
             return Ok(());
         }
+        // Nothing begins to be kept about somebody because they went.
+        let goes = matches!(incoming.what, What::Blocked | What::Unblocked | What::LeftGroup);
+        if goes && !work.knows(incoming.from.user).await? {
+            return Ok(());
+        }
         let token = needs.join_token.as_deref();
         let mut facts = work.facts(incoming, token, now).await?;
         // The bot hears a group, so it is in it: the group has its club from the first word on.
@@ -147,11 +159,34 @@ impl App {
         if let Some(code) = &needs.list_code {
             facts.offered_list = work.list_of_code(code).await?;
         }
+        if needs.own_data {
+            facts.in_private.own_data = Some(work.own_data(facts.member.id, now).await?);
+        }
+        if let Some(message) = needs.question {
+            let club = match incoming.chat.kind {
+                ChatKind::Group => facts.club.as_ref(),
+                ChatKind::Private => facts.invited_to.as_ref(),
+            };
+            if let Some(chat) = club.and_then(|club| club.chat) {
+                facts.in_private.question = work.group_question(chat, message).await?;
+            }
+            if let (ChatKind::Private, Some(question)) =
+                (incoming.chat.kind, &facts.in_private.question)
+            {
+                facts.subject.clone_from(&question.before);
+            }
+        }
         let outcome = self.decide(incoming, &facts)?;
+        if matches!(incoming.what, What::Inline { .. }) {
+            // Of what somebody types in passing nothing is kept, not even that they did.
+            work.rollback_to_savepoint().await?;
+            work.savepoint().await?;
+            return Ok(queue_all(work, &outcome, None, now).await?);
+        }
         for change in &outcome.changes {
             work.apply(&facts, incoming, change, now).await?;
         }
-        let member = (incoming.chat.kind == ChatKind::Private).then_some(facts.member.id);
+        let member = (!outcome.changes.contains(&Change::Forget)).then_some(&facts.member);
         queue_all(work, &outcome, member, now).await?;
         Ok(())
     }
@@ -173,17 +208,31 @@ impl App {
     }
 }
 
+/// Whether somebody typed on: only their last inline query is worth an answer.
+fn typed_on(incoming: &Incoming, later: &[Update]) -> bool {
+    let inline = |incoming: &Incoming| matches!(incoming.what, What::Inline { .. });
+    let mut later = later.iter().filter_map(|update| update.incoming.as_ref());
+    inline(incoming) && later.any(|next| inline(next) && next.from.user == incoming.from.user)
+}
+
+/// `member` is who did what is answered here, where they are still known.
 async fn queue_all(
     work: &mut Work,
     outcome: &Outcome,
-    member: Option<i64>,
+    member: Option<&Member>,
     now: DateTime<Utc>,
 ) -> Result<(), StoreError> {
     for outgoing in &outcome.outgoing {
         let (priority, expires) = match outgoing {
-            Outgoing::AnswerPress(_) => (Priority::Press, Some(now + PRESS_ANSWER_LIFE)),
-            Outgoing::Say(_) | Outgoing::Edit(_) => (Priority::Reply, None),
+            Outgoing::AnswerPress(_) | Outgoing::OpenByPress(_) => {
+                (Priority::Press, Some(now + PRESS_ANSWER_LIFE))
+            }
+            Outgoing::AnswerInline(_) => (Priority::Press, Some(now + INLINE_ANSWER_LIFE)),
+            Outgoing::Say(_) | Outgoing::Edit(_) | Outgoing::Document(_) => (Priority::Reply, None),
         };
+        // Only what goes to their private chat tells whether they can be reached.
+        let to_private = |member: &&Member| outgoing.chat() == Some(member.user);
+        let member = member.filter(to_private).map(|member| member.id);
         work.queue(outgoing, priority, member, now, expires).await?;
     }
     Ok(())

@@ -1,7 +1,9 @@
 //! From an incoming message to an outcome: which handler answers what.
 
+use std::borrow::Cow;
+
 use crate::club::{LanguageTag, as_grown};
-use crate::messages::{Button, ChatKind, Incoming, Press, Topic, What};
+use crate::messages::{Button, ChatKind, Incoming, Outgoing, Press, Topic, What};
 use crate::wording::args;
 
 use super::desk::Desk;
@@ -10,9 +12,9 @@ use super::knowledge::Knowledge;
 use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
-    job_talk, latitude_talk, list_show, list_talk, list_words, place_talk, question_talk,
-    settings_talk, sowing_list, sowing_talk, subscribe_talk, tray_talk, undo_talk, variety_talk,
-    which_club_talk, whose,
+    inline_talk, job_talk, latitude_talk, list_show, list_talk, list_words, manners, own_data_talk,
+    place_talk, question_talk, read_on, settings_talk, sowing_list, sowing_talk, subscribe_talk,
+    tray_talk, undo_talk, variety_talk, which_club_talk, whose,
 };
 
 /// What must be looked up before a message can be decided.
@@ -28,6 +30,11 @@ pub struct Needs {
     pub list_code: Option<String>,
     /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
     pub facts: bool,
+    /// Whether all that is kept about the sender is asked for.
+    pub own_data: bool,
+    /// The message of a group's question that is to be read on, in this group or in the one of
+    /// the join token.
+    pub question: Option<i32>,
 }
 
 /// Whether the sender's role in the group matters.
@@ -51,14 +58,14 @@ pub fn needs(incoming: &Incoming) -> Needs {
     let in_group = incoming.chat.kind == ChatKind::Group;
     match &incoming.what {
         What::Nothing | What::Text { addressed: false, .. } => Needs::default(),
-        What::Text { .. } | What::Pressed { .. }
+        What::Text { .. } | What::Pressed { .. } | What::Inline { .. }
             if incoming.from.is_bot && !incoming.from.anonymous =>
         {
             Needs::default()
         }
         What::Text { text, .. } => {
             let command = Command::read(text);
-            let join_token = command
+            let payload = command
                 .as_ref()
                 .filter(|command| command.request == Some(Request::Start))
                 .map(|command| command.rest.trim())
@@ -69,6 +76,11 @@ pub fn needs(incoming: &Incoming) -> Needs {
             // Whoever only looks at the lists is refused nothing.
             let rest = command.as_ref().map_or("", |command| command.rest);
             let about_club = command.is_none() || (commands && !looks_at_lists(request, rest));
+            let read_on = payload.as_deref().and_then(read_on::payload);
+            let join_token = match read_on {
+                Some((token, _)) => Some(token.to_owned()),
+                None => payload.clone().filter(|payload| !inline_talk::is_own_payload(payload)),
+            };
             Needs {
                 join_token,
                 role: match (in_group && about_club, commands) {
@@ -83,10 +95,16 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     None
                 },
                 facts: true,
+                own_data: !in_group && request == Some(Request::Export),
+                question: read_on.map(|(_, message)| message).filter(|_| !in_group),
             }
         }
         What::Pressed { data, .. } => {
             let press = data.parse();
+            let question = match press {
+                Ok(Press::ReadOn(message)) if in_group => Some(message),
+                _ => None,
+            };
             let lists = matches!(
                 press,
                 Ok(Press::Lists
@@ -110,7 +128,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::ClubPage)
             );
             let role = if in_group && club { RoleMatters::Surely } else { RoleMatters::No };
-            Needs { role, lists, facts: true, ..Needs::default() }
+            Needs { role, lists, facts: true, question, ..Needs::default() }
         }
         _ => Needs { facts: true, ..Needs::default() },
     }
@@ -146,19 +164,35 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
     if !needs(incoming).facts {
         return Outcome::default();
     }
-    // In a group a bare name is everybody's crop; one's own varieties are named there.
-    let own = match incoming.chat.kind {
-        ChatKind::Private => as_grown(&knowledge.catalogue, &facts.varieties),
-        ChatKind::Group => None,
-    };
+    if incoming.chat.kind == ChatKind::Private {
+        let own = as_grown(&knowledge.catalogue, &facts.varieties);
+        let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+        let mut desk = Desk::new(knowledge, catalogue, facts, incoming);
+        happened(&mut desk);
+        return desk.outcome;
+    }
+    let (incoming, shares) = manners::sharing(knowledge, incoming, facts);
+    let public = if shares { Cow::Borrowed(facts) } else { Cow::Owned(facts.public()) };
+    // In a group a bare name is everybody's crop; one's own varieties are named or shared there.
+    let own = if shares { as_grown(&knowledge.catalogue, &facts.varieties) } else { None };
     let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
-    let mut desk = Desk::new(knowledge, catalogue, facts, incoming);
+    let mut desk = Desk::new(knowledge, catalogue, &public, &incoming);
+    desk.whole = facts;
+    desk.shares = shares;
+    happened(&mut desk);
+    manners::for_the_group(&mut desk);
+    desk.outcome
+}
+
+fn happened(desk: &mut Desk<'_>) {
+    let incoming = desk.incoming;
     match &incoming.what {
-        What::Text { text, .. } => text_came(&mut desk, text),
-        What::Pressed { data, .. } => button_pressed(&mut desk, data),
+        What::Text { text, .. } => text_came(desk, text),
+        What::Pressed { data, .. } => button_pressed(desk, data),
+        What::Inline { query, text } => inline_talk::answer(desk, query, text),
         What::AddedToGroup => {
             desk.change(Change::OpenClub { title: incoming.chat.title.clone() });
-            greet_group(&mut desk);
+            greet_group(desk);
         }
         What::RemovedFromGroup => desk.change(Change::CloseClub),
         What::Blocked => desk.change(Change::MemberReachable(false)),
@@ -167,13 +201,12 @@ pub fn decide(knowledge: &Knowledge, incoming: &Incoming, facts: &Facts) -> Outc
         What::LeftGroup => desk.change(Change::LeaveClub),
         What::Nothing => {}
     }
-    desk.outcome
 }
 
 /// The apology for a message that could not be decided.
 #[must_use]
 pub fn apology(knowledge: &Knowledge, incoming: &Incoming, language: &LanguageTag) -> Outcome {
-    use crate::messages::{AnswerPress, Outgoing, Say};
+    use crate::messages::{AnswerPress, Say};
     let speech = knowledge.speech(language, language.units());
     let text = speech.plain("went-wrong");
     let outgoing = match &incoming.what {
@@ -215,7 +248,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
-    if place_talk::told(desk, text) {
+    if manners::own_matter(desk, text, |desk| place_talk::told(desk, text)) {
         return;
     }
     // A sentence that does what a command does says what it is about, whatever was awaited.
@@ -232,9 +265,20 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         match said.request {
             // Its own words tell which date is which, so all of it is read.
-            Request::Frost if frost_talk::frost_came(desk, Topic::Mine, text) => {}
-            Request::Frost => frost_talk::frost(desk, Topic::Mine, ""),
-            Request::Sown => sowing_talk::sown(desk, said.rest, said.head),
+            Request::Frost => {
+                manners::own_matter(desk, text, |desk| {
+                    if !frost_talk::frost_came(desk, Topic::Mine, text) {
+                        frost_talk::frost(desk, Topic::Mine, "");
+                    }
+                    true
+                });
+            }
+            Request::Sown => {
+                manners::own_matter(desk, text, |desk| {
+                    sowing_talk::sown(desk, said.rest, said.head);
+                    true
+                });
+            }
             request => run(desk, request, said.rest),
         }
         return;
@@ -244,10 +288,27 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    if came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text) {
+    let own = |desk: &mut Desk<'_>| {
+        came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text)
+    };
+    // A packet's text in a group is for the others to read.
+    let told = if desk.in_private() {
+        own(desk)
+    } else {
+        manners::own_matter(desk, text, |desk| came_up_talk::what_became(desk, text))
+    };
+    if told {
         return;
     }
     question_talk::asked(desk, text);
+}
+
+/// A question, or a command that only shows something, said again.
+pub(super) fn ask_or_run(desk: &mut Desk<'_>, text: &str) {
+    match Command::read(text) {
+        Some(Command { request: Some(request), rest }) => run(desk, request, rest),
+        _ => question_talk::asked(desk, text),
+    }
 }
 
 /// Takes the text as what the bot was waiting to hear; `false` where it is something else.
@@ -267,6 +328,7 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
         Expected::WhichSown { told } => sowing_talk::which_came(desk, told, text),
         Expected::Latitude => latitude_talk::latitude_came(desk, text),
         Expected::Place => place_talk::came(desk, text),
+        Expected::Forget => own_data_talk::word_came(desk, text),
         Expected::WhichCrop { question } => question_talk::which_came(desk, question, text),
     };
     if understood {
@@ -281,6 +343,20 @@ fn expected_came(desk: &mut Desk<'_>, expected: &Expected, text: &str) -> bool {
 }
 
 fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
+    let group = !desk.in_private();
+    if group && matches!(request, Request::Export | Request::Forget) {
+        manners::data_pointer(desk, request);
+    } else if group && manners::is_own(request, rest) {
+        manners::own_matter(desk, rest, |desk| {
+            run_here(desk, request, rest);
+            true
+        });
+    } else {
+        run_here(desk, request, rest);
+    }
+}
+
+fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
     match request {
         Request::Start => start(desk, rest),
         Request::Help => {
@@ -325,6 +401,8 @@ fn run(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
+        Request::Export => own_data_talk::export(desk),
+        Request::Forget => own_data_talk::forget(desk),
     }
 }
 
@@ -334,17 +412,21 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         desk.answer_press(Some(notice));
         return;
     };
+    let answered = |desk: &Desk<'_>| {
+        desk.outcome
+            .outgoing
+            .iter()
+            .any(|outgoing| matches!(outgoing, Outgoing::AnswerPress(_) | Outgoing::OpenByPress(_)))
+    };
+    if !desk.in_private() && manners::is_own_press(&press) {
+        manners::private_only(desk);
+        return;
+    }
     if whose::is_somebody_elses(desk, &press) {
         let notice = desk.say_key("notice-not-yours");
         desk.answer_press(Some(notice));
         return;
     }
-    let answered = |desk: &Desk<'_>| {
-        desk.outcome
-            .outgoing
-            .iter()
-            .any(|outgoing| matches!(outgoing, crate::messages::Outgoing::AnswerPress(_)))
-    };
     match press {
         Press::Job(key, answer) => job_talk::answered(desk, &key, answer),
         Press::Frost(topic, frost) => frost_talk::set(desk, topic, frost),
@@ -376,6 +458,9 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Place(place) => place_talk::set_place(desk, place),
         Press::Cover(cover) => place_talk::set_cover(desk, cover),
         Press::AskPlace => place_talk::place(desk, ""),
+        Press::ReadOn(message) => read_on::pressed(desk, message),
+        Press::Forget => own_data_talk::confirmed(desk),
+        Press::DoNotForget => own_data_talk::kept(desk),
         Press::Settings => settings_talk::show(desk),
         Press::ClubPage => club_talk::club(desk, ""),
         Press::Lists => list_show::all(desk),
@@ -400,7 +485,7 @@ fn greet_group(desk: &mut Desk<'_>) {
 }
 
 /// The button that opens the private chat and joins the member to this club.
-pub(super) fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
+fn open_private_button(desk: &Desk<'_>) -> Vec<Vec<Button>> {
     desk.facts
         .club
         .iter()
@@ -428,7 +513,9 @@ fn start(desk: &mut Desk<'_>, token: &str) {
             lines.push(desk.say("start-joined", &args().text("club", &club.title)));
             lines.extend(which_club_talk::of_several(desk, club));
         }
-        None if !token.is_empty() => lines.push(desk.say_key("start-token-unknown")),
+        None if !token.is_empty() && !inline_talk::is_own_payload(token) => {
+            lines.push(desk.say_key("start-token-unknown"));
+        }
         None => {}
     }
     let mut buttons = Vec::new();
@@ -444,6 +531,10 @@ fn start(desk: &mut Desk<'_>, token: &str) {
         buttons.push(vec![desk.button("button-zone", Press::AskZone(Topic::Mine))]);
     }
     desk.reply_with(lines.join("\n\n"), buttons);
+    // Whoever came to read on gets the whole answer at once.
+    if let Some(question) = desk.facts.in_private.question.clone() {
+        ask_or_run(desk, &question.text);
+    }
 }
 
 #[cfg(test)]

@@ -21,7 +21,12 @@ pub(super) struct Desk<'a> {
     pub tongue: &'a Tongue,
     pub speech: Speech,
     pub settings: Settings,
+    /// What this chat may know: in a group nothing of the member's garden.
     pub facts: &'a Facts,
+    /// What is known in all, for what goes to the private chat.
+    pub whole: &'a Facts,
+    /// Whether the member asked, in a group, to be answered there by their own garden.
+    pub shares: bool,
     pub incoming: &'a Incoming,
     pub today: NaiveDate,
     pub outcome: Outcome,
@@ -43,6 +48,8 @@ impl<'a> Desk<'a> {
             today: facts.today(),
             settings,
             facts,
+            whole: facts,
+            shares: false,
             incoming,
             outcome: Outcome::default(),
         }

@@ -51,6 +51,28 @@ pub struct Facts {
     pub expected: Option<Expected>,
     /// What this person last asked in this chat and topic, not long ago.
     pub subject: Option<Subject>,
+    /// What an answer in the private chat needs beside.
+    pub in_private: InPrivate,
+}
+
+/// What an answer in the private chat needs beside; looked up where [`super::needs`] asks for it.
+#[derive(Debug, Clone, Default)]
+pub struct InPrivate {
+    /// The club whose settings the member inherits there.
+    pub club: Option<Club>,
+    /// All that is kept about the member, as JSON.
+    pub own_data: Option<serde_json::Value>,
+    /// The question of a group that is to be read on.
+    pub question: Option<GroupQuestion>,
+}
+
+/// A question of a group whose answer was short there.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct GroupQuestion {
+    /// Its words.
+    pub text: String,
+    /// What it may lean on: what was asked before it.
+    pub before: Option<Subject>,
 }
 
 impl Facts {
@@ -58,6 +80,54 @@ impl Facts {
     #[must_use]
     pub fn settings(&self) -> Settings {
         Settings::of(Some(&self.member), self.club.as_ref())
+    }
+
+    /// What the group may know: the member's language and units, and nothing of their garden,
+    /// their place or their plans.
+    #[must_use]
+    pub fn public(&self) -> Self {
+        // Named one by one, so that whatever is added must be decided on.
+        let Self {
+            now,
+            member,
+            club,
+            clubs: _,
+            helpers,
+            lists,
+            offered_list,
+            invited_to,
+            growing: _,
+            crops: _,
+            marks: _,
+            sowings: _,
+            varieties,
+            next_change,
+            last_change: _,
+            expected,
+            subject,
+            in_private: _,
+        } = self;
+        Self {
+            now: *now,
+            member: member.public(),
+            club: club.clone(),
+            clubs: Vec::new(),
+            helpers: helpers.clone(),
+            lists: lists.clone(),
+            offered_list: offered_list.clone(),
+            invited_to: invited_to.clone(),
+            growing: Growing::default(),
+            crops: Vec::new(),
+            marks: Vec::new(),
+            sowings: Vec::new(),
+            // Only who names their own variety is answered by it.
+            varieties: varieties.clone(),
+            next_change: *next_change,
+            last_change: None,
+            expected: expected.clone(),
+            subject: subject.clone(),
+            in_private: InPrivate::default(),
+        }
     }
 
     /// What is known of the member's work.
@@ -118,6 +188,8 @@ pub enum Expected {
     Latitude,
     /// Where seedlings are raised and what covers the beds.
     Place,
+    /// The word that confirms that everything is to be deleted.
+    Forget,
 }
 
 /// Whose setting is expected.
@@ -210,6 +282,17 @@ pub enum Change {
     Expect(Option<Expected>),
     /// What the member asked in this chat and topic; a question that follows may lean on it.
     Asked(Subject),
+    /// The same in the member's private chat, whatever chat this is.
+    ExpectInPrivate(Option<Expected>),
+    /// A question of this group whose answer was short, by its message.
+    KeepQuestion {
+        /// The message.
+        message: i32,
+        /// The question.
+        question: GroupQuestion,
+    },
+    /// All that is kept about the member is deleted; their clubs stay.
+    Forget,
     /// The member belongs to this club.
     JoinClub(ClubId),
     /// The member left the club of this chat.
@@ -315,6 +398,7 @@ mod tests {
                 r#"{"which_sown":{"told":"6 marigolds"}}"#,
             ),
             (Expected::Place, r#""place""#),
+            (Expected::Forget, r#""forget""#),
             (
                 Expected::WhichCrop { question: "marigolds?".to_owned() },
                 r#"{"which_crop":{"question":"marigolds?"}}"#,

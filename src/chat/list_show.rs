@@ -128,5 +128,5 @@ pub(super) fn subscribe_buttons(desk: &Desk<'_>, id: ListId, subscribes: bool) -
 
 /// Whether the member subscribes to a list.
 pub(super) fn is_mine(desk: &Desk<'_>, id: ListId) -> bool {
-    desk.facts.growing.lists.iter().any(|list| list.id == id)
+    desk.whole.growing.lists.iter().any(|list| list.id == id)
 }

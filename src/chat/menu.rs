@@ -49,6 +49,8 @@ fn commands(scope: MenuScope, speech: &Speech) -> Vec<(String, String)> {
             ("quiet", speech.plain("menu-quiet")),
             ("weekends", speech.plain("menu-weekends")),
             ("settings", speech.plain("menu-settings")),
+            ("export", speech.plain("menu-export")),
+            ("forget", speech.plain("menu-forget")),
         ]);
     }
     if scope != MenuScope::Private {

@@ -66,6 +66,10 @@ pub enum Request {
     Undo,
     /// How far north the garden lies.
     Latitude,
+    /// Everything that is kept about the member.
+    Export,
+    /// To delete it.
+    Forget,
 }
 
 impl Request {
@@ -97,6 +101,8 @@ impl Request {
             "variety" | "varieties" => Self::Variety,
             "undo" => Self::Undo,
             "latitude" => Self::Latitude,
+            "export" => Self::Export,
+            "forget" => Self::Forget,
             _ => return None,
         })
     }

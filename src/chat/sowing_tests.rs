@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use super::{Change, Expected, Facts, Knowledge, Outcome, decide};
+use super::{Change, Expected, Facts, InPrivate, Knowledge, Outcome, decide};
 use crate::club::{Growing, Habits, LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
 use crate::messages::{
     Button, Chat, ChatKind, Incoming, JobAnswer, Outgoing, Person, Press, Role, What,
@@ -59,6 +59,7 @@ fn facts() -> Facts {
         last_change: None,
         expected: None,
         subject: None,
+        in_private: InPrivate::default(),
     }
 }
 
@@ -119,6 +120,7 @@ fn texts(outcome: &Outcome) -> String {
         Outgoing::Say(say) => say.text.clone(),
         Outgoing::Edit(edit) => edit.text.clone(),
         Outgoing::AnswerPress(answer) => answer.notice.clone().unwrap_or_default(),
+        other => format!("{other:?}"),
     };
     let all = outcome.outgoing.iter().map(text).collect::<Vec<_>>().join("\n---\n");
     // No break stands between a number and its unit.
@@ -129,7 +131,7 @@ fn buttons(outcome: &Outcome) -> Vec<Button> {
     let buttons = |outgoing: &Outgoing| match outgoing {
         Outgoing::Say(say) => say.buttons.concat(),
         Outgoing::Edit(edit) => edit.buttons.concat(),
-        Outgoing::AnswerPress(_) => Vec::new(),
+        _ => Vec::new(),
     };
     outcome.outgoing.iter().flat_map(buttons).collect()
 }

@@ -66,11 +66,11 @@ fn why_not_yet(desk: &Desk<'_>) -> Option<String> {
         return None;
     }
     let here = desk.facts.club.as_ref().map(|club| club.id);
-    match desk.facts.clubs.first() {
+    match desk.whole.clubs.first() {
         Some(meant) if Some(meant.id) != here => {
             Some(desk.say("list-other-club-holds", &args().text("club", &meant.title)))
         }
-        _ if !desk.facts.member.reachable => Some(desk.say_key("list-open-private")),
+        _ if !desk.whole.member.reachable => Some(desk.say_key("list-open-private")),
         _ => None,
     }
 }

@@ -71,6 +71,50 @@ pub struct Member {
     pub hold: Option<Hold>,
 }
 
+impl Member {
+    /// The member as a group may know them: nothing of their garden, their place or their plans.
+    #[must_use]
+    pub fn public(&self) -> Self {
+        // Named one by one, so that whatever is added must be decided on.
+        let Self {
+            id,
+            user,
+            name,
+            reachable,
+            frost: _,
+            zone: _,
+            language,
+            units,
+            reminder_time,
+            habits: _,
+            hot_and_wet: _,
+            latitude: _,
+            months: _,
+            place: _,
+            cover: _,
+            hold: _,
+        } = self;
+        Self {
+            id: *id,
+            user: *user,
+            name: name.clone(),
+            reachable: *reachable,
+            frost: None,
+            zone: None,
+            language: language.clone(),
+            units: *units,
+            reminder_time: *reminder_time,
+            habits: Habits::default(),
+            hot_and_wet: None,
+            latitude: None,
+            months: None,
+            place: None,
+            cover: None,
+            hold: None,
+        }
+    }
+}
+
 /// Where a setting comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum SettingFrom {

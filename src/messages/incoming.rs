@@ -108,6 +108,13 @@ pub enum What {
         /// What the message says at the moment, when the platform tells.
         shown: Option<Shown>,
     },
+    /// Somebody types the bot's name and some words in any chat; the chat is not told.
+    Inline {
+        /// The id by which the query is answered.
+        query: String,
+        /// The words.
+        text: String,
+    },
     /// The bot was added to the group.
     AddedToGroup,
     /// The bot was removed from the group.

@@ -10,7 +10,8 @@ mod press;
 
 pub use incoming::{Chat, ChatKind, Incoming, Person, Role, Shown, UpdateKey, What};
 pub use outgoing::{
-    AnswerPress, Button, Buttons, CommandMenu, Does, Edit, LONGEST_TEXT, MOST_BUTTONS, MenuScope,
-    Outgoing, Priority, Say,
+    AnswerInline, AnswerPress, Article, Button, Buttons, CommandMenu, Document, Does, Edit,
+    LONGEST_TEXT, MOST_ARTICLES, MOST_BUTTONS, MenuScope, OpenByPress, OpenPrivate, Outgoing,
+    Priority, Say,
 };
 pub use press::{JobAnswer, Press, PressError, Topic};

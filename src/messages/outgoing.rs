@@ -10,6 +10,9 @@ pub const LONGEST_TEXT: usize = 4096;
 /// The platform's limit for the buttons under one message.
 pub const MOST_BUTTONS: usize = 100;
 
+/// The platform's limit for the choices of one inline answer.
+pub const MOST_ARTICLES: usize = 50;
+
 /// Rows of buttons.
 pub type Buttons = Vec<Vec<Button>>;
 
@@ -54,6 +57,12 @@ pub enum Outgoing {
     Edit(Edit),
     /// The answer to a press, shown for a moment; it expires within seconds.
     AnswerPress(AnswerPress),
+    /// The answer to a press that opens the private chat; it expires likewise.
+    OpenByPress(OpenByPress),
+    /// A file.
+    Document(Document),
+    /// What is offered to somebody who types the bot's name in any chat; it expires within seconds.
+    AnswerInline(AnswerInline),
 }
 
 /// A new message.
@@ -98,6 +107,62 @@ pub struct AnswerPress {
     pub notice: Option<String>,
 }
 
+/// The answer to a press that opens the private chat with the bot.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OpenByPress {
+    /// The press's id.
+    pub press: String,
+    /// What is handed to the bot there: 1 to 64 letters, digits, `_` and `-`.
+    pub payload: String,
+}
+
+/// A file that is made of text.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Document {
+    /// To which chat.
+    pub chat: i64,
+    /// The file's name.
+    pub name: String,
+    /// What stands under it, up to 1024 UTF-16 units.
+    pub caption: String,
+    /// What is in it.
+    pub content: String,
+}
+
+/// The answer to an inline query.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AnswerInline {
+    /// The query's id.
+    pub query: String,
+    /// What may be chosen, at most [`MOST_ARTICLES`].
+    pub articles: Vec<Article>,
+    /// A button above them that opens the private chat with the bot.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub open_private: Option<OpenPrivate>,
+}
+
+/// One message that may be chosen and is then sent in the chooser's name.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Article {
+    /// Tells it from the others; 1 to 64 bytes.
+    pub id: String,
+    /// What it is about.
+    pub title: String,
+    /// A line more about it.
+    pub description: String,
+    /// The message.
+    pub text: String,
+}
+
+/// A button that opens the private chat.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OpenPrivate {
+    /// What it says.
+    pub label: String,
+    /// What is handed to the bot: 1 to 64 letters, digits, `_` and `-`.
+    pub payload: String,
+}
+
 /// What goes first when several wait.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Priority {
@@ -132,13 +197,14 @@ pub enum MenuScope {
 }
 
 impl Outgoing {
-    /// The chat it goes to, or `None` for the answer to a press.
+    /// The chat it goes to, or `None` for the answer to a press or to an inline query.
     #[must_use]
     pub fn chat(&self) -> Option<i64> {
         match self {
             Self::Say(say) => Some(say.chat),
             Self::Edit(edit) => Some(edit.chat),
-            Self::AnswerPress(_) => None,
+            Self::Document(document) => Some(document.chat),
+            Self::AnswerPress(_) | Self::OpenByPress(_) | Self::AnswerInline(_) => None,
         }
     }
 }
@@ -170,6 +236,35 @@ mod tests {
             press: "q".to_owned(),
             notice: Some("Ok".to_owned()),
         });
+        let opens = Outgoing::OpenByPress(OpenByPress {
+            press: "q".to_owned(),
+            payload: "read_-100_7".to_owned(),
+        });
+        let document = Outgoing::Document(Document {
+            chat: 5,
+            name: "sowbell-export.json".to_owned(),
+            caption: "All".to_owned(),
+            content: "{}".to_owned(),
+        });
+        let article = Article {
+            id: "pea".to_owned(),
+            title: "Peas".to_owned(),
+            description: "Now".to_owned(),
+            text: "Sow peas.".to_owned(),
+        };
+        let inline = Outgoing::AnswerInline(AnswerInline {
+            query: "i".to_owned(),
+            articles: vec![article],
+            open_private: Some(OpenPrivate {
+                label: "Open".to_owned(),
+                payload: "frost".to_owned(),
+            }),
+        });
+        let bare = Outgoing::AnswerInline(AnswerInline {
+            query: "i".to_owned(),
+            articles: Vec::new(),
+            open_private: None,
+        });
         let plain = Outgoing::Say(Say { chat: 5, text: "Hi".to_owned(), ..Say::default() });
         for (outgoing, json) in [
             (
@@ -179,6 +274,16 @@ mod tests {
             (edit, r#"{"edit":{"chat":5,"message":9,"text":"No"}}"#),
             (answer, r#"{"answer_press":{"press":"q","notice":"Ok"}}"#),
             (plain, r#"{"say":{"chat":5,"text":"Hi"}}"#),
+            (opens, r#"{"open_by_press":{"press":"q","payload":"read_-100_7"}}"#),
+            (
+                document,
+                r#"{"document":{"chat":5,"name":"sowbell-export.json","caption":"All","content":"{}"}}"#,
+            ),
+            (
+                inline,
+                r#"{"answer_inline":{"query":"i","articles":[{"id":"pea","title":"Peas","description":"Now","text":"Sow peas."}],"open_private":{"label":"Open","payload":"frost"}}}"#,
+            ),
+            (bare, r#"{"answer_inline":{"query":"i","articles":[]}}"#),
         ] {
             assert_eq!(serde_json::to_string(&outgoing).expect("JSON"), json);
             assert_eq!(serde_json::from_str::<Outgoing>(json).expect("read"), outgoing);

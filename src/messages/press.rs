@@ -100,6 +100,12 @@ pub enum Press {
     AskPlace,
     /// Set the cold spell that is waited out; `None` is none.
     Hold(Topic, Option<Hold>),
+    /// Read the whole of an answer that was short in the group, by the question's message.
+    ReadOn(i32),
+    /// Delete everything that is kept about the member.
+    Forget,
+    /// Keep it after all.
+    DoNotForget,
     /// Show the settings.
     Settings,
     /// Show the coordinator's page.
@@ -252,6 +258,9 @@ impl fmt::Display for Press {
             Self::AskPlace => f.write_str("P"),
             Self::Hold(topic, None) => write!(f, "o:{topic}:-"),
             Self::Hold(topic, Some(hold)) => write!(f, "o:{topic}:{hold}"),
+            Self::ReadOn(message) => write!(f, "ro:{message}"),
+            Self::Forget => f.write_str("forget"),
+            Self::DoNotForget => f.write_str("keep"),
             Self::Settings => f.write_str("s"),
             Self::ClubPage => f.write_str("C"),
             Self::Lists => f.write_str("ls"),
@@ -356,6 +365,9 @@ fn read(text: &str) -> Option<Press> {
             let hold = if hold == "-" { None } else { Some(hold.parse().ok()?) };
             Press::Hold(topic.parse().ok()?, hold)
         }
+        "ro" => Press::ReadOn(rest.parse().ok()?),
+        "forget" if rest.is_empty() => Press::Forget,
+        "keep" if rest.is_empty() => Press::DoNotForget,
         "s" if rest.is_empty() => Press::Settings,
         "C" if rest.is_empty() => Press::ClubPage,
         "ls" if rest.is_empty() => Press::Lists,
@@ -515,6 +527,9 @@ mod tests {
             (Press::AskPlace, "P"),
             (Press::Hold(Topic::Mine, None), "o:m:-"),
             (Press::Hold(Topic::Club, Hold::for_days(on(), 7).ok()), "o:c:2026-04-22/2026-04-29"),
+            (Press::ReadOn(1234), "ro:1234"),
+            (Press::Forget, "forget"),
+            (Press::DoNotForget, "keep"),
             (Press::Settings, "s"),
             (Press::ClubPage, "C"),
         ]
@@ -592,6 +607,8 @@ mod tests {
             "HD:1",
             "g:",
             "m:tomato",
+            "ro:x",
+            "forget:1",
         ] {
             assert_eq!(bad.parse::<Press>(), Err(PressError(bad.to_owned())), "{bad}");
         }

@@ -8,8 +8,8 @@ use super::facts::club_of_chat;
 use super::rows::{mark_columns, to_json, units_text};
 use super::schedule::{Touches, cancel_reminders, changed, club_changed, set_next};
 use super::{
-    Result, coordinators, groups, journal, list_changes, setting_changes, sowings, subjects,
-    varieties,
+    Result, coordinators, group_questions, groups, journal, list_changes, own_data,
+    setting_changes, sowings, subjects, varieties,
 };
 use crate::chat::{Change, Expected, Facts};
 use crate::club::{ClubId, Mark, MemberId, PutBack};
@@ -30,6 +30,9 @@ pub(super) async fn apply(
     let member = facts.member.id;
     if let Change::Undo(number) = change {
         return journal::undo(conn, member, *number, now).await;
+    }
+    if *change == Change::Forget {
+        return own_data::forget(conn, member).await;
     }
     let parts = match change {
         Change::Together(parts) => parts.as_slice(),
@@ -88,16 +91,8 @@ async fn apply_one(
             list_changes::unsubscribe(conn, member, *list, now, put_back).await
         }
         Change::MarkJob(job, mark) => mark_job(conn, member, job, *mark, now, put_back).await,
-        Change::RecordSowing(sowing) => {
-            put_back.push(sowings::record(conn, member, sowing, now).await?);
-            Ok(())
-        }
-        Change::KeepSowing(sowing) => {
-            put_back.extend(sowings::keep(conn, member, sowing, now).await?);
-            Ok(())
-        }
-        Change::RemoveSowing(id) => {
-            put_back.extend(sowings::remove(conn, member, *id, now).await?);
+        Change::RecordSowing(_) | Change::KeepSowing(_) | Change::RemoveSowing(_) => {
+            put_back.extend(change_sowing(conn, member, change, now).await?);
             Ok(())
         }
         Change::KeepVariety(variety) => {
@@ -108,12 +103,19 @@ async fn apply_one(
             put_back.extend(varieties::remove(conn, member, *id, now).await?);
             Ok(())
         }
-        Change::Together(_) | Change::Undo(_) => {
+        Change::Together(_) | Change::Undo(_) | Change::Forget => {
             tracing::error!(?change, "a change that cannot be part of another is passed over");
             Ok(())
         }
         Change::Expect(expected) => expect(conn, chat, member, expected.as_ref(), now).await,
         Change::Asked(subject) => subjects::keep(conn, &incoming.chat, member, subject, now).await,
+        // A private chat has the id of its person.
+        Change::ExpectInPrivate(expected) => {
+            expect(conn, facts.member.user, member, expected.as_ref(), now).await
+        }
+        Change::KeepQuestion { message, question } => {
+            group_questions::keep(conn, (chat, *message), member, question, now).await
+        }
         Change::JoinClub(club) => groups::join(conn, *club, member, incoming.chat.kind, now).await,
         Change::OpenClub { title } => groups::open(conn, chat, title, now).await,
         Change::MoveClub { to } => groups::move_chat(conn, chat, *to, now).await,
@@ -148,6 +150,21 @@ async fn apply_one(
                 _ => set_of_club(conn, club, change, now).await,
             }
         }
+    }
+}
+
+/// A recorded sowing; gives what takes the change back.
+async fn change_sowing(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    change: &Change,
+    now: DateTime<Utc>,
+) -> Result<Option<PutBack>> {
+    match change {
+        Change::RecordSowing(sowing) => Ok(Some(sowings::record(conn, member, sowing, now).await?)),
+        Change::KeepSowing(sowing) => sowings::keep(conn, member, sowing, now).await,
+        Change::RemoveSowing(id) => sowings::remove(conn, member, *id, now).await,
+        _ => Ok(None),
     }
 }
 

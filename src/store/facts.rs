@@ -5,7 +5,7 @@ use sqlx::SqliteConnection;
 
 use super::rows::{self, Kept};
 use super::{Result, coordinators, journal, lists, subjects, varieties};
-use crate::chat::{Expected, Facts};
+use crate::chat::{Expected, Facts, InPrivate};
 use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
 
@@ -34,6 +34,10 @@ pub(super) async fn facts(
         let growing = lists::growing_of(conn, &[member.id], &of_club).await?;
         growing.into_values().next().unwrap_or_default()
     };
+    let in_private = match incoming.chat.kind {
+        ChatKind::Group => current_club(conn, member.id).await?,
+        ChatKind::Private => club.clone(),
+    };
     let invited_to = match join_token {
         Some(token) => club_of_token(conn, token).await?,
         None => None,
@@ -55,6 +59,7 @@ pub(super) async fn facts(
         last_change: journal::last_change(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
         subject: subjects::subject(conn, &incoming.chat, member.id, now).await?,
+        in_private: InPrivate { club: in_private, ..InPrivate::default() },
         member,
     })
 }

@@ -284,8 +284,14 @@ async fn move_waiting(
                     Ok(Outgoing::Say(say))
                 }
                 Outgoing::Edit(_) => Err("the message to edit is of the group's old id".to_owned()),
-                // It goes to no chat, so no row of a chat holds one.
-                answer @ Outgoing::AnswerPress(_) => Ok(answer),
+                Outgoing::Document(mut document) => {
+                    document.chat = new;
+                    Ok(Outgoing::Document(document))
+                }
+                // They go to no chat, so no row of a chat holds one.
+                answer @ (Outgoing::AnswerPress(_)
+                | Outgoing::OpenByPress(_)
+                | Outgoing::AnswerInline(_)) => Ok(answer),
             },
             Err(error) => Err(error.to_string()),
         };

@@ -17,6 +17,9 @@ const SEEN: TimeDelta = TimeDelta::days(14);
 /// How long an ended message is kept.
 const ENDED: TimeDelta = TimeDelta::days(7);
 
+/// How long a question of a group can be read on in private.
+const ASKED: TimeDelta = TimeDelta::days(7);
+
 /// How much is kept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Counts {
@@ -30,8 +33,9 @@ pub struct Counts {
 
 impl Store {
     /// Ends messages whose time has passed and forgets updates seen over 14 days ago, messages
-    /// that ended over 7 days ago and questions whose time is over; gives how many rows were
-    /// deleted.
+    /// that ended over 7 days ago, a group's questions over 7 days old and questions whose time
+    /// is over; gives how many rows were deleted. An ended message to somebody about whom nothing
+    /// is kept goes at once, and so do an exported file and an inline answer.
     ///
     /// # Errors
     /// [`super::StoreError::Database`].
@@ -47,6 +51,19 @@ impl Store {
                 "DELETE FROM outgoing WHERE id IN (SELECT id FROM outgoing \
                  WHERE outcome IS NOT NULL AND ended_at < $1 LIMIT $2)",
                 now - ENDED,
+            ),
+            (
+                "DELETE FROM outgoing WHERE id IN (SELECT id FROM outgoing \
+                 WHERE outcome IS NOT NULL AND ended_at <= $1 \
+                 AND (payload LIKE '{\"document\":%' OR payload LIKE '{\"answer_inline\":%' \
+                   OR (member_id IS NULL AND chat > 0 \
+                     AND chat NOT IN (SELECT user_id FROM members))) LIMIT $2)",
+                now,
+            ),
+            (
+                "DELETE FROM group_questions WHERE (chat, message) IN \
+                 (SELECT chat, message FROM group_questions WHERE asked_at < $1 LIMIT $2)",
+                now - ASKED,
             ),
             (
                 "DELETE FROM expectations WHERE (chat, member_id) IN \

@@ -85,9 +85,9 @@ async fn settle(
         .bind(now)
         .bind(message.map(i64::from))
         .bind(id)
-        .execute(conn)
+        .execute(&mut *conn)
         .await?;
-        return Ok(());
+        return leave_nothing(conn, id).await;
     }
     let row = sqlx::query("SELECT * FROM outgoing WHERE id = $1 AND outcome IS NULL")
         .bind(id)
@@ -131,6 +131,18 @@ async fn settle(
             None => Ok(()),
         },
     }
+}
+
+/// What holds a member's data, or was typed in passing, is not kept once it was sent.
+async fn leave_nothing(conn: &mut SqliteConnection, id: i64) -> Result<()> {
+    sqlx::query(
+        "DELETE FROM outgoing WHERE id = $1 AND outcome = 'sent' \
+         AND (payload LIKE '{\"document\":%' OR payload LIKE '{\"answer_inline\":%')",
+    )
+    .bind(id)
+    .execute(conn)
+    .await?;
+    Ok(())
 }
 
 /// A message that will not be sent; the jobs that a reminder meant to name were not named.

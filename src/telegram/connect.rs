@@ -74,6 +74,8 @@ struct Me {
     id: i64,
     #[serde(default)]
     username: String,
+    #[serde(default)]
+    supports_inline_queries: bool,
 }
 
 impl Payload for GetMe {
@@ -115,6 +117,9 @@ pub(super) async fn connect(
     }
     let me = insist(&bot, &GetMe {}, patience).await?;
     insist(&bot, &DeleteWebhook::new(), patience).await?;
+    if !me.supports_inline_queries {
+        tracing::info!("inline queries are off; BotFather's /setinline switches them on");
+    }
     let myself = Myself { id: me.id, username: me.username };
     tracing::info!(id = myself.id, username = myself.username, "connected to the platform");
     Ok(Telegram { bot, myself })

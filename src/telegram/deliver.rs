@@ -1,21 +1,22 @@
-//! Handing one message, edit or press answer to the platform.
+//! Handing one message, edit, file or press answer to the platform.
 
 use std::time::Duration;
 
 use teloxide::payloads::{
     AnswerCallbackQuery, AnswerCallbackQuerySetters, EditMessageText, EditMessageTextSetters,
-    SendMessage, SendMessageSetters,
+    SendDocument, SendDocumentSetters, SendMessage, SendMessageSetters,
 };
-use teloxide::requests::JsonRequest;
+use teloxide::requests::{JsonRequest, MultipartRequest};
 use teloxide::types::{
-    CallbackQueryId, ChatId, LinkPreviewOptions, MessageId, ReplyParameters, ThreadId,
+    CallbackQueryId, ChatId, InputFile, LinkPreviewOptions, MessageId, ReplyParameters, ThreadId,
 };
 
-use super::keyboard::keyboard;
+use super::keyboard::{keyboard, private_link};
 use super::refusal::{Refusal, refusal};
 use super::{CallError, Telegram, call};
 use crate::app::{Delivery, Platform};
-use crate::messages::{AnswerPress, Edit, LONGEST_TEXT, Outgoing, Say};
+use crate::messages::{AnswerPress, Document, Edit, LONGEST_TEXT, OpenByPress, Outgoing, Say};
+use crate::wording::shorten_to_limit;
 
 /// How long a try may take; the library alone sleeps ten seconds over a server's error.
 const LONGEST_TRY: Duration = Duration::from_secs(20);
@@ -23,8 +24,11 @@ const LONGEST_TRY: Duration = Duration::from_secs(20);
 /// The platform's limit for the notice of a press answer, in characters.
 const LONGEST_NOTICE: usize = 200;
 
+/// The platform's limit for what stands under a file, in UTF-16 units.
+const LONGEST_CAPTION: usize = 1024;
+
 /// Links in our texts are not shown as a picture below them.
-const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
+pub(super) const NO_PREVIEW: LinkPreviewOptions = LinkPreviewOptions {
     is_disabled: true,
     url: None,
     prefer_small_media: false,
@@ -39,7 +43,7 @@ impl Platform for Telegram {
 }
 
 /// How a request ended.
-type Ended = Result<Option<i32>, (Refusal, String)>;
+pub(super) type Ended = Result<Option<i32>, (Refusal, String)>;
 
 impl Telegram {
     /// Delivers, and waits for the platform no longer than `within`.
@@ -50,9 +54,12 @@ impl Telegram {
         let ended = match outgoing {
             Outgoing::Say(say) => self.say(say, within).await,
             Outgoing::Edit(edit) => self.edit(edit, within).await,
+            Outgoing::Document(document) => self.send_document(document, within).await,
             Outgoing::AnswerPress(answer) => self.answer_press(answer, within).await,
+            Outgoing::OpenByPress(answer) => self.open_by_press(answer, within).await,
+            Outgoing::AnswerInline(answer) => self.answer_inline(answer, within).await,
         };
-        let new = matches!(outgoing, Outgoing::Say(_));
+        let new = matches!(outgoing, Outgoing::Say(_) | Outgoing::Document(_));
         match ended {
             Ok(message) => Delivery::Sent { message: message.filter(|_| new) },
             Err((refusal, why)) => match refusal {
@@ -115,7 +122,24 @@ impl Telegram {
         answered.map(|_| None).map_err(|error| self.refused(&error))
     }
 
-    fn refused(&self, error: &CallError) -> (Refusal, String) {
+    /// The link opens the private chat in the app of whoever pressed; without one the press is
+    /// answered all the same.
+    async fn open_by_press(&self, answer: &OpenByPress, within: Duration) -> Ended {
+        let mut payload = AnswerCallbackQuery::new(CallbackQueryId(answer.press.clone()));
+        payload.url = private_link(&self.myself.username, &answer.payload);
+        let answered = call(JsonRequest::new(self.bot.clone(), payload), within).await;
+        answered.map(|_| None).map_err(|error| self.refused(&error))
+    }
+
+    async fn send_document(&self, document: &Document, within: Duration) -> Ended {
+        let file = InputFile::memory(document.content.clone()).file_name(document.name.clone());
+        let caption = shorten_to_limit(&document.caption, LONGEST_CAPTION).into_owned();
+        let payload = SendDocument::new(ChatId(document.chat), file).caption(caption);
+        let sent = call(MultipartRequest::new(self.bot.clone(), payload), within).await;
+        sent.map(|message| Some(message.id.0)).map_err(|error| self.refused(&error))
+    }
+
+    pub(super) fn refused(&self, error: &CallError) -> (Refusal, String) {
         let refusal = match error {
             CallError::Late(_) => Refusal::Transient,
             CallError::Request(error) => refusal(error),

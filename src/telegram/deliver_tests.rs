@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 use teloxide::Bot;
 
 use super::*;
-use crate::messages::{Button, Press};
+use crate::messages::{AnswerInline, Article, Button, OpenPrivate, Press};
 use crate::telegram::Myself;
 use crate::telegram::fake::{Fake, TOKEN, no, yes};
 
@@ -92,6 +92,65 @@ async fn a_press_is_answered_with_or_without_a_notice() {
     let long = answer(Some("ä".repeat(300)));
     let (_, _, body) = deliver(long, yes(json!(true))).await;
     assert_eq!(body["text"].as_str().unwrap().chars().count(), 200);
+}
+
+#[tokio::test]
+async fn an_inline_answer_is_for_the_asker_alone_and_not_for_long() {
+    let article = Article {
+        id: "pea".to_owned(),
+        title: "Peas".to_owned(),
+        description: "Go ahead".to_owned(),
+        text: "Go ahead: sow peas.".to_owned(),
+    };
+    let button = OpenPrivate { label: "Frost dates".to_owned(), payload: "frost".to_owned() };
+    let answer = AnswerInline {
+        query: "i1".to_owned(),
+        articles: vec![article],
+        open_private: Some(button),
+    };
+    let (delivery, method, body) = deliver(Outgoing::AnswerInline(answer), yes(json!(true))).await;
+    assert_eq!(
+        (delivery, method.as_str()),
+        (Delivery::Sent { message: None }, "AnswerInlineQuery")
+    );
+    let expected = json!({
+        "inline_query_id": "i1",
+        "results": [{
+            "type": "article",
+            "id": "pea",
+            "title": "Peas",
+            "description": "Go ahead",
+            "input_message_content": {
+                "message_text": "Go ahead: sow peas.",
+                "link_preview_options": { "is_disabled": true },
+            },
+        }],
+        "cache_time": 10,
+        "is_personal": true,
+        "button": { "text": "Frost dates", "start_parameter": "frost" },
+    });
+    assert_eq!(body, expected);
+}
+
+#[tokio::test]
+async fn a_press_may_open_the_private_chat() {
+    let answer = OpenByPress { press: "q1".to_owned(), payload: "read_aB_7".to_owned() };
+    let (_, method, body) = deliver(Outgoing::OpenByPress(answer), yes(json!(true))).await;
+    assert_eq!(method, "AnswerCallbackQuery");
+    let url = "https://t.me/sowbell_bot?start=read_aB_7";
+    assert_eq!(body, json!({ "callback_query_id": "q1", "url": url }));
+}
+
+#[tokio::test]
+async fn a_file_is_a_new_message() {
+    let document = Document {
+        chat: 5,
+        name: "sowbell-export.json".to_owned(),
+        caption: "All".to_owned(),
+        content: "{}".to_owned(),
+    };
+    let (delivery, method, _) = deliver(Outgoing::Document(document), taken(14)).await;
+    assert_eq!((delivery, method.as_str()), (Delivery::Sent { message: Some(14) }, "SendDocument"));
 }
 
 #[tokio::test]

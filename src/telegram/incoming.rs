@@ -4,7 +4,7 @@ use super::Myself;
 use super::addressed::{Addressed, Heard, hear};
 use super::names::plain;
 use super::update::{
-    CallbackQuery, Chat, MarkupButton, MemberChange, Message, RepliedTo, Update, User,
+    CallbackQuery, Chat, InlineQuery, MarkupButton, MemberChange, Message, RepliedTo, Update, User,
 };
 use crate::messages::{self, ChatKind, Incoming, Person, Role, Shown, What};
 
@@ -22,6 +22,9 @@ pub(super) fn incoming(update: Update, me: &Myself) -> Option<Incoming> {
     }
     if let Some(query) = update.callback_query {
         return Some(pressed(query));
+    }
+    if let Some(query) = update.inline_query {
+        return Some(typed_inline(query));
     }
     if let Some(change) = update.my_chat_member {
         return Some(bot_changed(&change));
@@ -49,8 +52,12 @@ fn message_said(message: Message, me: &Myself) -> Incoming {
             from = person(left, false);
             gone(left)
         }
-    } else if from.is_bot || (message.sender_chat.is_some() && !anonymous) {
-        // A channel's post that the platform copied into its group, or a member who writes as one.
+    } else if from.is_bot
+        || message.via_bot.is_some()
+        || (message.sender_chat.is_some() && !anonymous)
+    {
+        // A channel's post that the platform copied into its group, a member who writes as one, or
+        // a bot's words that somebody chose, this bot's own among them.
         What::Nothing
     } else {
         text_said(message, me, place.kind)
@@ -113,6 +120,23 @@ fn pressed(query: CallbackQuery) -> Incoming {
             What::Pressed { press: query.id, message: id, data, shown }
         }
         _ => What::Nothing,
+    };
+    Incoming { chat: place, from, what }
+}
+
+/// The chat in which somebody types is not told; their own stands for it.
+fn typed_inline(query: InlineQuery) -> Incoming {
+    let from = person(&query.from, false);
+    let place = messages::Chat {
+        id: query.from.id,
+        kind: ChatKind::Private,
+        title: String::new(),
+        thread: None,
+    };
+    let what = if from.is_bot {
+        What::Nothing
+    } else {
+        What::Inline { query: query.id, text: query.query }
     };
     Incoming { chat: place, from, what }
 }

@@ -194,6 +194,22 @@ fn bots_and_channels_are_nothing() {
     assert_eq!(read(in_group(copied)).what, What::Nothing);
     let post = json!({ "text": "post", "chat": channel, "from": null });
     assert_eq!(read(in_group(post)).what, What::Nothing);
+    let chosen = json!({ "text": "Go ahead: sow peas.", "via_bot": myself() });
+    assert_eq!(read(in_private(chosen)).what, What::Nothing, "the bot's own words");
+}
+
+#[test]
+fn what_is_typed_inline_is_its_typers_and_of_no_chat() {
+    let query = |from: Value| {
+        let body = json!({ "id": "i1", "from": from, "query": "cucumber", "offset": "",
+            "chat_type": "supergroup" });
+        read(json!({ "update_id": 1, "inline_query": body }))
+    };
+    let typed = query(anna());
+    let what = What::Inline { query: "i1".to_owned(), text: "cucumber".to_owned() };
+    assert_eq!((typed.from.user, typed.what), (ANNA, what));
+    assert_eq!((typed.chat.kind, typed.chat.id), (ChatKind::Private, ANNA));
+    assert_eq!(query(myself()).what, What::Nothing);
 }
 
 #[test]

@@ -14,8 +14,8 @@ use super::{CallError, Myself, Telegram, call};
 use crate::messages::{ChatKind, Incoming, UpdateKey};
 
 /// The kinds of update that the bot asks for, in the platform's words.
-pub const ALLOWED_UPDATES: [&str; 4] =
-    ["message", "callback_query", "my_chat_member", "chat_member"];
+pub const ALLOWED_UPDATES: [&str; 5] =
+    ["message", "callback_query", "inline_query", "my_chat_member", "chat_member"];
 
 /// The longest time that a poll may be asked to wait for something to happen.
 pub const LONGEST_POLL: Duration = Duration::from_secs(50);
@@ -60,7 +60,7 @@ struct GetUpdates {
     limit: u8,
     /// In seconds.
     timeout: u64,
-    allowed_updates: [&'static str; 4],
+    allowed_updates: [&'static str; 5],
 }
 
 impl Payload for GetUpdates {
@@ -219,7 +219,8 @@ mod tests {
         assert!(matches!(incoming.what, What::Text { text, .. } if text == "hello"));
         let expected = json!({
             "offset": 10, "limit": 100, "timeout": 1,
-            "allowed_updates": ["message", "callback_query", "my_chat_member", "chat_member"],
+            "allowed_updates":
+                ["message", "callback_query", "inline_query", "my_chat_member", "chat_member"],
         });
         assert_eq!(fake.last_call(), ("GetUpdates".to_owned(), expected));
     }

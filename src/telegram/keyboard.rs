@@ -49,7 +49,7 @@ fn button(button: &Button, bot_name: &str) -> Option<InlineKeyboardButton> {
 
 /// The link that opens the private chat and sends `/start` with the payload (Bot features, "Deep
 /// linking": letters, digits, `_` and `-`, up to 64).
-fn private_link(bot_name: &str, payload: &str) -> Option<Url> {
+pub(super) fn private_link(bot_name: &str, payload: &str) -> Option<Url> {
     let plain = |c: char| c.is_ascii_alphanumeric() || c == '_' || c == '-';
     if bot_name.is_empty() || payload.len() > LONGEST_PAYLOAD || !payload.chars().all(plain) {
         return None;

@@ -8,6 +8,7 @@
 mod addressed;
 mod connect;
 mod deliver;
+mod deliver_inline;
 #[cfg(test)]
 mod fake;
 mod incoming;

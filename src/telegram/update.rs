@@ -1,7 +1,7 @@
 //! The little of an update that the bot reads; everything else in it may be anything.
 //!
 //! Fields and their meaning are those of the platform's Bot API (`Update`, `Message`,
-//! `CallbackQuery`, `ChatMemberUpdated`).
+//! `CallbackQuery`, `InlineQuery`, `ChatMemberUpdated`).
 
 use serde::Deserialize;
 
@@ -9,6 +9,7 @@ use serde::Deserialize;
 pub(super) struct Update {
     pub message: Option<Message>,
     pub callback_query: Option<CallbackQuery>,
+    pub inline_query: Option<InlineQuery>,
     pub my_chat_member: Option<MemberChange>,
     pub chat_member: Option<MemberChange>,
 }
@@ -25,6 +26,8 @@ pub(super) struct Message {
     pub date: i64,
     pub from: Option<User>,
     pub sender_chat: Option<Chat>,
+    /// The bot whose inline answer was sent as this message.
+    pub via_bot: Option<User>,
     pub chat: Chat,
     pub text: Option<String>,
     #[serde(default)]
@@ -94,6 +97,14 @@ pub(super) struct CallbackQuery {
     pub from: User,
     pub message: Option<Message>,
     pub data: Option<String>,
+}
+
+#[derive(Debug, Deserialize)]
+pub(super) struct InlineQuery {
+    pub id: String,
+    pub from: User,
+    #[serde(default)]
+    pub query: String,
 }
 
 #[derive(Debug, Deserialize)]

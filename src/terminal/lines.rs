@@ -15,6 +15,8 @@ pub enum Line {
     Reply(String),
     /// A message that replies to this person.
     ReplyTo(Who, String),
+    /// The bot's name and these words are typed in any chat.
+    Inline(String),
     /// This person speaks from now on.
     Speaker(Who),
     /// Speak in this place from now on.
@@ -71,6 +73,7 @@ pub fn read(line: &str) -> Line {
             Line::Wrong("Reply what? Write it behind, like this: :reply when do I sow peas?".into())
         }
         "reply" => reply(rest),
+        "inline" => Line::Inline(rest.to_owned()),
         "who" => Line::Who,
         "help" => Line::Help,
         "quit" | "exit" | "q" => Line::Quit,

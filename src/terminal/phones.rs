@@ -4,7 +4,7 @@ use std::collections::HashMap;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use crate::app::{Delivery, Platform};
-use crate::messages::{Button, Buttons, Does, Outgoing, Say, Shown};
+use crate::messages::{AnswerInline, Button, Buttons, Does, Outgoing, Say, Shown};
 
 /// Messages of the bot that stay within reach of a press in one chat.
 const WITHIN_REACH: usize = 200;
@@ -60,6 +60,8 @@ pub enum Shows {
     },
     /// A notice over a pressed button.
     Notice(String),
+    /// What is offered to whoever types the bot's name.
+    Offered(AnswerInline),
 }
 
 /// The phones of all.
@@ -74,6 +76,8 @@ struct State {
     standing: HashMap<i64, Vec<Standing>>,
     /// The message of each chat that stands last on the screen.
     in_view: HashMap<i64, i32>,
+    /// The payload of a press that opens the private chat.
+    opened: Option<String>,
     /// What happened since the screen last looked.
     fresh: Vec<Shows>,
 }
@@ -91,6 +95,11 @@ impl Phones {
         let message = state.last_message;
         state.authors.insert(message, (name.to_owned(), user));
         message
+    }
+
+    /// The payload with which the last press opened the private chat, if it did.
+    pub fn opened(&self) -> Option<String> {
+        self.state().opened.take()
     }
 
     /// What phones showed since this was last asked, in order.
@@ -162,6 +171,20 @@ impl Platform for Phones {
                     state.in_view.insert(edit.chat, edit.message);
                     state.fresh.push(Shows::Changed { chat: edit.chat, message: changed });
                 }
+                Delivery::Sent { message: None }
+            }
+            // A phone would show the file; here it is read at once, and nothing is written anywhere.
+            Outgoing::Document(document) => state.say(&Say {
+                chat: document.chat,
+                text: format!("{}\n[{}]\n{}", document.caption, document.name, document.content),
+                ..Say::default()
+            }),
+            Outgoing::OpenByPress(answer) => {
+                state.opened = Some(answer.payload.clone());
+                Delivery::Sent { message: None }
+            }
+            Outgoing::AnswerInline(answer) => {
+                state.fresh.push(Shows::Offered(answer.clone()));
                 Delivery::Sent { message: None }
             }
             Outgoing::AnswerPress(answer) => {

@@ -4,7 +4,7 @@ use std::io::{self, Write};
 
 use super::cast::{Place, Who, owner};
 use super::phones::{Shows, Standing};
-use crate::messages::Does;
+use crate::messages::{AnswerInline, Does};
 
 /// How the output looks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -91,8 +91,27 @@ impl<W: Write> Screen<W> {
                 self.line(BOLD, &format!("{when}bot → {reader}, changes its message:"))?;
                 self.message(message)
             }
+            Shows::Offered(answer) => self.offered(answer),
             Shows::Notice(text) => self.line(DIM, &format!("  (notice) {text}")),
         }
+    }
+
+    /// What may be sent, each with its first line; and the message of the first.
+    fn offered(&mut self, answer: &AnswerInline) -> io::Result<()> {
+        self.line(BOLD, "bot offers:")?;
+        if let Some(button) = &answer.open_private {
+            self.indented(&format!("[{} ↗]", button.label))?;
+        }
+        for article in &answer.articles {
+            self.indented(&format!("{} – {}", article.title, article.description))?;
+        }
+        if let Some(first) = answer.articles.first() {
+            self.line(BOLD, "the first, sent:")?;
+            for line in first.text.lines() {
+                self.indented(line)?;
+            }
+        }
+        Ok(())
     }
 
     fn message(&mut self, message: &Standing) -> io::Result<()> {

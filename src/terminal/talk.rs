@@ -23,6 +23,7 @@ Whatever has no colon in front is said to the chat. The practice's own commands:
   :private  :group          where
   :reply TEXT               reply to the bot (in a group it hears commands and replies only)
   :reply @fern TEXT         reply to Fern, or whoever is named so
+  :inline cucumber          type the bot's name and a crop, as in a chat of your own
   :2  or  :press 2          press a button of the last message
   :buttons                  show the last buttons again, from further up if need be
   :morning                  on to the next time your reminder may come
@@ -65,6 +66,10 @@ pub async fn talk<W: Write>(
                 // Only a command speaks to the bot where somebody else is replied to.
                 let addressed = seat.place == Place::Private || text.starts_with('/');
                 world.replies(seat.who, seat.place, whom, &text, addressed).await?;
+                show(world, &mut screen)?;
+            }
+            Line::Inline(text) => {
+                world.types_inline(seat.who, &text).await?;
                 show(world, &mut screen)?;
             }
             Line::Speaker(who) => seat.who = who,
@@ -200,7 +205,7 @@ async fn move_to<W: Write>(
             arrived = true;
             let reader = match &shows {
                 Shows::New { chat, .. } | Shows::Changed { chat, .. } => owner(*chat),
-                Shows::Notice(_) => None,
+                Shows::Notice(_) | Shows::Offered(_) => None,
             };
             let when = match reader {
                 Some(reader) => {

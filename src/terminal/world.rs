@@ -134,6 +134,16 @@ impl World {
         self.happens(who, place, What::Text { text, message, addressed, replies_to }).await
     }
 
+    /// A person types the bot's name and some words in any chat.
+    ///
+    /// # Errors
+    /// When the store fails.
+    pub async fn types_inline(&mut self, who: Who, text: &str) -> anyhow::Result<()> {
+        let query = format!("practice-{}", self.updates.load(Ordering::Relaxed));
+        let what = What::Inline { query, text: text.to_owned() };
+        self.happens(who, Place::Private, what).await
+    }
+
     /// A person presses the button with this number, from 1, under the message in view.
     ///
     /// # Errors
@@ -166,6 +176,10 @@ impl World {
                     shown: Some(standing.shown()),
                 };
                 self.happens(who, place, what).await?;
+                if let Some(payload) = self.phones.opened() {
+                    self.says(who, Place::Private, &format!("/start {payload}"), true).await?;
+                    return Ok(Pressed::OpenedPrivate);
+                }
                 Ok(Pressed::Told)
             }
         }

@@ -210,21 +210,18 @@ async fn a_morning_lists_what_is_coming_and_says_first_what_cannot_wait() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
-async fn in_a_group_a_page_is_its_askers() {
+async fn in_a_group_only_the_asker_says_what_was_meant() {
     let world = World::start("2026-04-20T12:00:00Z").await;
     let ash = world.person("Ash");
     let club = world.club("Hillside Growers", &ash).await;
-    let crops = "cucumber, pumpkin, zinnia, beet, radish, turnip, arugula, cress, \
-                 mustard greens, love in a mist, bachelor's button";
-    let fern = grower(&world, "Fern", crops).await;
+    club.hears(&ash, "/club frost 05-15 10-05").await;
+    let fern = grower(&world, "Fern", "leek").await;
     let moss = grower(&world, "Moss", "leek").await;
     club.welcomes(&[&fern, &moss]);
-    let page = club.hears(&fern, "/now").await;
-    let notice = moss.presses_under(&page, "More").await.unwrap_or_default();
+    let asked = club.hears(&fern, "/ask can I start marigolds now?").await;
+    let notice = moss.presses_under(&asked, "calendulas").await.unwrap_or_default();
     assert!(notice.starts_with("This belongs to whoever asked for it"), "{notice}");
-    let now = world.platform.message(club.id, page.message_id).expect("the page");
-    assert_eq!(now.text, page.text);
-    assert_eq!(fern.presses_under(&page, "More").await, None);
-    let now = world.platform.message(club.id, page.message_id).expect("the page");
-    assert_ne!(now.text, page.text);
+    assert!(club.news().is_empty());
+    fern.presses_under(&asked, "calendulas").await;
+    assert!(only(club.news()).text.contains("calendulas"));
 }

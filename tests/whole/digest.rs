@@ -88,7 +88,7 @@ async fn it_comes_in_the_topic_where_here_was_said() {
     let club = world.group(forum);
     world.quiet().await;
     club.news();
-    for text in ["/club frost 05-15 10-05", "/club zone Denver", "/grow cucumber"] {
+    for text in ["/club frost 05-15 10-05", "/club zone Denver", "/grow cucumber share"] {
         club.hears(&ash, text).await;
     }
     let topic = world.platform.create_topic(forum, ash.id, "Sowing");

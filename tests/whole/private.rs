@@ -652,7 +652,7 @@ mod questions {
         insta::assert_snapshot!(fern.asks("hello").await.text, @r"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I remind you on the mornings when something is due.
         ");
-        insta::assert_snapshot!(fern.asks("/help").await.text, @r"
+        insta::assert_snapshot!(fern.asks("/help").await.text, @"
         I answer questions like “can I start cucumbers now?”, “when do tomatoes go out?”, “how deep do I sow peas?” and “will pumpkins ripen?”, and I count: “how many basil seeds for 12 plants?”, “14 of 20 leek seeds sprouted”, “soil is 14 °C, can I sow peas?”
 
         /grow tomato, basil – put crops on your list; I remind you of them
@@ -674,6 +674,8 @@ mod questions {
         /quiet Sunday – no messages on that day of the week
         /weekends – put things off to the weekend
         /settings – all of it at a glance
+        /export – all that I keep about you, as a file
+        /forget – delete it
 
         To stop reminders, take your crops off with /drop all.
         ");

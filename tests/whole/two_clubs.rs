@@ -83,8 +83,8 @@ async fn a_member_of_two_clubs_chooses_which_is_meant() {
         )
     );
     // In a group its own club holds, whichever is meant in private.
-    assert!(!valley.hears(&fern, "/mycrops").await.text.contains("Salsa bed"));
-    assert!(hill.hears(&fern, "/mycrops").await.text.contains("Salsa bed"));
+    assert!(!valley.hears(&fern, "/mycrops share").await.text.contains("Salsa bed"));
+    assert!(hill.hears(&fern, "/mycrops share").await.text.contains("Salsa bed"));
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -37,7 +37,7 @@ pub async fn run_sender(
     let mut failures = 0;
     loop {
         let begun = Begun::at(clock());
-        let wait = match sender.take(outbox, begun).await {
+        let wait = match sender.take(outbox, begun.since).await {
             Ok((rows, step)) => {
                 failures = 0;
                 tries.extend(rows.into_iter().map(|row| attempt(platform, row, begun)));

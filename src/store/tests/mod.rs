@@ -7,6 +7,7 @@ mod lists;
 mod mornings;
 mod opening;
 mod order;
+mod own_data;
 mod reminders;
 mod subjects;
 

@@ -5,7 +5,7 @@ use std::sync::atomic::{AtomicI32, Ordering};
 
 use super::only;
 use super::world::Eye;
-use crate::platform::{FakePlatform, Message, Said};
+use crate::platform::{FakePlatform, InlineAnswer, Message, Said};
 
 /// A person.
 pub struct Person {
@@ -85,6 +85,16 @@ impl Person {
         answers.retain(|answer| answer.query_id == query);
         assert_eq!(answers.len(), 1, "a press is answered once: {answers:?}");
         answers.remove(0).text
+    }
+
+    /// Types the bot's name and some words in a chat of their own, and reads what is offered.
+    pub async fn types_inline(&self, words: &str) -> InlineAnswer {
+        let query = self.platform.types_inline(self.id, words);
+        self.eye.quiet().await;
+        let mut answers = self.platform.inline_answers();
+        answers.retain(|answer| answer.query_id == query);
+        assert_eq!(answers.len(), 1, "what is typed is answered once: {answers:?}");
+        answers.remove(0)
     }
 
     pub fn blocks_the_bot(&self) {

@@ -255,7 +255,8 @@ impl Club {
         }
         let text = match text.split_once(' ') {
             Some((command, rest)) if there.group => {
-                format!("{command}@{} {rest}", platform.bot_username())
+                // Shared, or what is the member's own would be answered in private.
+                format!("{command}@{} {rest} share", platform.bot_username())
             }
             _ => text.to_owned(),
         };

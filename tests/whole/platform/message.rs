@@ -27,6 +27,7 @@ pub struct Message {
     /// The whole `reply_markup`, whatever its kind.
     pub markup: Option<Value>,
     pub picture: Option<Picture>,
+    pub file: Option<SentFile>,
     /// The message that it answers.
     pub reply_to: Option<i32>,
     /// The topic, or in a plain supergroup the thread of replies.
@@ -65,6 +66,13 @@ pub struct Picture {
     pub bytes: Vec<u8>,
     pub width: u32,
     pub height: u32,
+}
+
+/// A file that came with a message.
+#[derive(Clone, Debug)]
+pub struct SentFile {
+    pub name: String,
+    pub bytes: Vec<u8>,
 }
 
 impl Message {
@@ -108,6 +116,7 @@ impl State {
             buttons: Vec::new(),
             markup: None,
             picture: None,
+            file: None,
             reply_to: None,
             thread: None,
             is_topic_message: false,
@@ -162,12 +171,16 @@ impl State {
         if message.edited_at.is_some() {
             set(&mut json, "edit_date", json!(self.date()));
         }
-        let (text, entities) = match &message.picture {
-            Some(picture) => {
+        let (text, entities) = match (&message.picture, &message.file) {
+            (Some(picture), _) => {
                 set(&mut json, "photo", json!([picture.json()]));
                 ("caption", "caption_entities")
             }
-            None => ("text", "entities"),
+            (None, Some(file)) => {
+                set(&mut json, "document", file.json());
+                ("caption", "caption_entities")
+            }
+            (None, None) => ("text", "entities"),
         };
         if let Some((field, value)) = &message.service {
             set(&mut json, field, value.clone());

@@ -33,10 +33,16 @@ impl State {
 
     pub(crate) fn send_photo(&mut self, params: &Params) -> Result<Value, Refusal> {
         let mut message = self.addressed(params)?;
-        (message.text, message.entities) = readable(params, "caption", "caption_entities")?;
-        check_length(&message.text, LONGEST_CAPTION, "message caption is too long")?;
+        self.caption(&mut message, params)?;
         message.picture = Some(self.picture(params)?);
         Ok(self.deliver(message))
+    }
+
+    /// What stands under a picture or a file.
+    #[expect(clippy::unused_self, reason = "reads as a step of sending")]
+    pub(crate) fn caption(&self, message: &mut Message, params: &Params) -> Result<(), Refusal> {
+        (message.text, message.entities) = readable(params, "caption", "caption_entities")?;
+        check_length(&message.text, LONGEST_CAPTION, "message caption is too long")
     }
 
     pub(crate) fn send_chat_action(&self, params: &Params) -> Result<Value, Refusal> {
@@ -45,7 +51,7 @@ impl State {
 
     pub(crate) fn edit_text(&mut self, params: &Params) -> Result<Value, Refusal> {
         let old = self.own_message(params)?;
-        if old.picture.is_some() {
+        if old.picture.is_some() || old.file.is_some() {
             return Err(Refusal::bad_request("there is no text in the message to edit"));
         }
         let (text, entities) = readable(params, "text", "entities")?;
@@ -101,7 +107,7 @@ impl State {
 
     /// A message with everything but its content: where it goes, what it
     /// answers, the keyboard under it.
-    fn addressed(&self, params: &Params) -> Result<Message, Refusal> {
+    pub(crate) fn addressed(&self, params: &Params) -> Result<Message, Refusal> {
         let chat = self.reachable(params)?;
         let mut message = self.blank(chat.id, self.bot.id);
         message.thread = thread(chat, params)?;
@@ -113,7 +119,7 @@ impl State {
         Ok(message)
     }
 
-    fn deliver(&mut self, message: Message) -> Value {
+    pub(crate) fn deliver(&mut self, message: Message) -> Value {
         let message = self.log(message);
         self.message_json(&message)
     }

@@ -9,6 +9,7 @@ use super::ANONYMOUS_ADMIN;
 use super::callbacks::{CallbackAnswer, Query};
 use super::chats::Chat;
 use super::faults::Faults;
+use super::inline::{InlineAnswer, InlineQuery};
 use super::own_settings::OwnSettings;
 use super::rates::Recent;
 use super::updates::Updates;
@@ -83,6 +84,8 @@ pub struct State {
     pub(crate) updates: Updates,
     pub(crate) queries: BTreeMap<String, Query>,
     pub(crate) callback_answers: Vec<CallbackAnswer>,
+    pub(crate) inline_queries: BTreeMap<String, InlineQuery>,
+    pub(crate) inline_answers: Vec<InlineAnswer>,
     pub(crate) settings: OwnSettings,
     pub(crate) faults: Faults,
     pub(crate) recent: Recent,
@@ -117,6 +120,8 @@ impl State {
             updates: Updates::default(),
             queries: BTreeMap::new(),
             callback_answers: Vec::new(),
+            inline_queries: BTreeMap::new(),
+            inline_answers: Vec::new(),
             settings: OwnSettings::default(),
             faults: Faults::default(),
             recent: Recent::default(),

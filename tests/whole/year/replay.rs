@@ -1,0 +1,156 @@
+//! The changes that were accepted, done again in their order on a fresh store: what the program
+//! should hold, whatever was killed, repeated or lost.
+//!
+//! No mornings are made here. What a member's facts are at a moment is asked of this store.
+
+use std::collections::BTreeMap;
+use std::str::FromStr;
+use std::sync::Arc;
+
+use chrono::{DateTime, Utc};
+use sowbell::app::{App, Update};
+use sowbell::chat::{Change, Facts, Knowledge};
+use sowbell::messages::{Incoming, Role, UpdateKey, What};
+use sowbell::store::Store;
+use sqlx::sqlite::{SqliteConnectOptions, SqlitePool, SqlitePoolOptions};
+use sqlx::{AssertSqlSafe, Row};
+
+use super::people::incoming;
+
+/// Columns that mornings or chance write: not part of what was accepted.
+const LEFT_OUT: [(&str, &str); 5] = [
+    ("members", "next_reminder_at"),
+    ("clubs", "join_token"),
+    ("clubs", "next_digest_at"),
+    ("clubs", "digest_made_for"),
+    ("job_marks", "named_on"),
+];
+
+/// Tables about sending, not about what was accepted.
+const NOT_COMPARED: [&str; 3] = ["outgoing", "sqlite_sequence", "_sqlx_migrations"];
+
+pub struct Replay {
+    app: App,
+    look: SqlitePool,
+}
+
+/// A connection of the test's own to look into a database.
+pub async fn look(url: &str) -> SqlitePool {
+    let options = SqliteConnectOptions::from_str(url).expect("a URL");
+    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options).await;
+    pool.expect("the database opens")
+}
+
+/// The words with which somebody joins the club of `chat`; the token is put in where it is read.
+pub fn join_words(chat: i64) -> String {
+    format!("/start club{chat}")
+}
+
+/// With the token of this database, since tokens are drawn by chance.
+pub async fn with_token(incoming: &Incoming, look: &SqlitePool) -> Incoming {
+    let mut with = incoming.clone();
+    if let What::Text { text, .. } = &mut with.what
+        && let Some(chat) = text.strip_prefix("/start club")
+        && let Ok(chat) = chat.parse::<i64>()
+    {
+        let token: Option<String> =
+            sqlx::query_scalar("SELECT join_token FROM clubs WHERE chat = $1")
+                .bind(chat)
+                .fetch_optional(look)
+                .await
+                .expect("clubs can be read");
+        *text = format!("/start {}", token.unwrap_or_default());
+    }
+    with
+}
+
+impl Replay {
+    pub async fn new(url: &str, knowledge: &Arc<Knowledge>) -> Self {
+        let store = Store::open(url).await.expect("the database opens");
+        Self { app: App::new(store, Arc::clone(knowledge)), look: look(url).await }
+    }
+
+    /// Does again what the program has accepted.
+    pub async fn accept(&self, key: UpdateKey, incoming: &Incoming, now: DateTime<Utc>) {
+        let incoming = Some(with_token(incoming, &self.look).await);
+        self.app.take_in(&[Update { key, incoming }], now).await.expect("it is kept");
+    }
+
+    /// The platform said that the bot may not write to this person.
+    pub async fn cannot_reach(&self, user: i64, now: DateTime<Utc>) {
+        let from_them = incoming(user, user, Role::Unknown, What::Nothing);
+        let mut work = self.app.store.begin().await.expect("a transaction");
+        let facts = work.facts(&from_them, None, now).await.expect("facts");
+        let change = Change::MemberReachable(false);
+        work.apply(&facts, &from_them, &change, now).await.expect("a change");
+        work.commit().await.expect("a commit");
+    }
+
+    /// What is known of a person at `now`.
+    pub async fn facts(&self, user: i64, now: DateTime<Utc>) -> Facts {
+        let from_them = incoming(user, user, Role::Unknown, What::Nothing);
+        let mut work = self.app.store.begin().await.expect("a transaction");
+        let facts = work.facts(&from_them, None, now).await.expect("facts");
+        work.rollback().await.expect("a rollback");
+        facts
+    }
+
+    pub async fn prune(&self, now: DateTime<Utc>) {
+        self.app.store.prune(now).await.expect("pruned");
+        // Nothing is sent here, so what is queued only grows.
+        sqlx::query("DELETE FROM outgoing").execute(&self.look).await.expect("emptied");
+    }
+
+    /// Holds the program's store against this one.
+    ///
+    /// # Errors
+    /// With the first rows that differ.
+    pub async fn compare(&self, program: &SqlitePool) -> Result<(), String> {
+        let (is, should) = (contents(program).await, contents(&self.look).await);
+        for (table, should) in &should {
+            let is = is.get(table).cloned().unwrap_or_default();
+            if is != *should {
+                let only = |one: &[String], other: &[String]| {
+                    let only: Vec<_> = one.iter().filter(|row| !other.contains(row)).collect();
+                    only.into_iter().take(3).cloned().collect::<Vec<_>>().join("\n    ")
+                };
+                return Err(format!(
+                    "the table {table} differs from a replay of what was accepted\n  it has\n    \
+                     {}\n  and should have\n    {}",
+                    only(&is, should),
+                    only(should, &is)
+                ));
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Every row of every table that is compared, as text.
+async fn contents(look: &SqlitePool) -> BTreeMap<String, Vec<String>> {
+    let tables: Vec<String> =
+        sqlx::query_scalar("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")
+            .fetch_all(look)
+            .await
+            .expect("tables");
+    let mut all = BTreeMap::new();
+    for table in tables.into_iter().filter(|table| !NOT_COMPARED.contains(&table.as_str())) {
+        let columns: Vec<String> = sqlx::query("SELECT name FROM pragma_table_info($1)")
+            .bind(&table)
+            .fetch_all(look)
+            .await
+            .expect("columns")
+            .into_iter()
+            .map(|row| row.get("name"))
+            .filter(|column: &String| !LEFT_OUT.contains(&(table.as_str(), column.as_str())))
+            .collect();
+        let quoted: Vec<String> = columns.iter().map(|name| format!("quote({name})")).collect();
+        // A job of which only the naming is kept is no accepted change.
+        let only = if table == "job_marks" { "WHERE mark IS NOT NULL" } else { "" };
+        let query = format!("SELECT {} FROM {table} {only} ORDER BY 1", quoted.join("||'|'||"));
+        let rows: Vec<String> =
+            sqlx::query_scalar(AssertSqlSafe(query)).fetch_all(look).await.expect("rows");
+        all.insert(table, rows);
+    }
+    all
+}
