@@ -287,6 +287,10 @@ pub(super) fn language(desk: &mut Desk<'_>, topic: Topic, tag: &str) {
         desk.reply(text);
         return;
     };
+    // The answer is in the new language already, save for whoever chose another for themselves.
+    if topic == Topic::Mine || desk.settings.language.from != SettingFrom::Member {
+        desk.speech = desk.knowledge.speech(&wanted, desk.settings.units);
+    }
     let name = args().text("language", language_name(desk, &wanted));
     match topic {
         Topic::Mine => {
