@@ -315,7 +315,9 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "de" => desk.say_key("language-name-de"),
         "es" => desk.say_key("language-name-es"),
         "fr" => desk.say_key("language-name-fr"),
-        other => other.to_owned(),
+        // A language of a region; the app of somebody whose language is not spoken gets English.
+        other if desk.knowledge.speaks(tag) => other.to_owned(),
+        _ => desk.say_key("language-name-en"),
     }
 }
 

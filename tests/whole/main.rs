@@ -19,6 +19,7 @@ mod harness;
 mod holds;
 mod inline;
 mod kill;
+mod languages;
 mod list_days;
 mod lists;
 mod mornings;
