@@ -223,7 +223,10 @@ impl World {
                     letter.edited(edit);
                 }
             }
-            Outgoing::AnswerPress(_) => {}
+            Outgoing::AnswerPress(_)
+            | Outgoing::OpenByPress(_)
+            | Outgoing::Document(_)
+            | Outgoing::AnswerInline(_) => {}
         }
     }
 
@@ -240,6 +243,9 @@ impl World {
             }
             Outgoing::Edit(edit) => edit.text.hash(&mut self.digest),
             Outgoing::AnswerPress(answer) => answer.notice.hash(&mut self.digest),
+            // Links carry a club's token, which is drawn by chance, and nobody here asks for
+            // files or types in other chats.
+            Outgoing::OpenByPress(_) | Outgoing::Document(_) | Outgoing::AnswerInline(_) => {}
         }
     }
 
