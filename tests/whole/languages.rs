@@ -12,32 +12,64 @@ async fn the_app_chooses_until_the_club_or_the_member_does() {
     let world = World::start(SPRING).await;
     let greta = world.person_reading("Greta", "de");
     assert!(greta.asks("/start").await.text.contains("/frost 05-15 10-05"));
-    insta::assert_snapshot!(shown(&greta.asks("/drop Tomaten").await), @"");
+    insta::assert_snapshot!(shown(&greta.asks("/drop Tomaten").await), @"Deine Liste ist leer, da gibt es nichts wegzunehmen.");
     greta.asks("/frost 15.5. 5.10.").await;
     greta.asks("/grow Gurken").await;
     greta.news();
     world.morning_of("2026-04-17").await;
-    insta::assert_snapshot!(shown(&only(greta.news())), @"");
+    insta::assert_snapshot!(shown(&only(greta.news())), @"
+    Guten Morgen! Freitag, 17. April:
+    1. Gurken drinnen aussäen: gut bis zum 1. Mai.
+    [1 erledigt] [später] [auslassen]
+    ");
 
     // The group has no language, and each is answered in that of their app.
     let ash = world.member("Ash").await;
     let club = world.club("Hillside Growers", &ash).await;
     club.welcomes(&[&greta]);
     club.hears(&ash, "/club frost 05-15 10-05").await;
-    insta::assert_snapshot!(club.hears(&greta, "/ask wie tief säe ich Erbsen?").await.text, @"");
-    insta::assert_snapshot!(club.hears(&ash, "/ask how deep do I sow peas?").await.text, @"");
-    insta::assert_snapshot!(club.hears(&ash, "/club language fr").await.text, @"");
-    insta::assert_snapshot!(club.hears(&greta, "/ask à quelle profondeur semer les pois ?").await.text, @"");
+    insta::assert_snapshot!(club.hears(&greta, "/ask wie tief säe ich Erbsen?").await.text, @"
+    Erbsen:
+    • 1,3–2,5 cm tief säen
+    • Boden am besten 18–24 °C, mindestens 4 °C
+    • Keimdauer 6–9 Tage
+    • Abstand 5 cm, Reihen 45 cm
+    Vorsicht: Samen kann gebeizt sein. Lies die Packung, trag Handschuhe und halte Kinder und Tiere fern.
+    ");
+    insta::assert_snapshot!(club.hears(&ash, "/ask how deep do I sow peas?").await.text, @"
+    Peas:
+    • sow ½–1 inch deep
+    • soil 65–75 °F is best, at least 40 °F
+    • up in 6–9 days
+    • 2 inches apart, rows 18 inches apart
+    Care: seed may be treated. Read the packet, wear gloves, and keep it from children and animals.
+    ");
+    insta::assert_snapshot!(club.hears(&ash, "/club language fr").await.text, @"La langue du club : Français.");
+    insta::assert_snapshot!(club.hears(&greta, "/ask à quelle profondeur semer les pois ?").await.text, @"
+    Les petits pois :
+    • sème à une profondeur de 1,3 à 2,5 cm
+    • terre de 18 à 24 °C de préférence, de 4 °C au moins
+    • levée en 6 à 9 jours
+    • 5 cm entre les plants, 45 cm entre les rangs
+    Attention : les graines peuvent être traitées. Lis le sachet, mets des gants, et tiens-les loin des enfants et des animaux.
+    ");
     greta.news();
     assert!(greta.asks("/settings").await.text.contains("Français"));
+    greta.asks("/grow zinnias").await;
+    greta.news();
     world.morning_of("2026-04-18").await;
+    insta::assert_snapshot!(shown(&only(greta.news())), @"
+    Bonjour ! Au programme ce samedi 18 avril :
+    1. Semer les zinnias à l’intérieur : c’est bon jusqu’au 1er mai.
+    [1 fait] [plus tard] [laisser]
+    ");
 
     // Their own choice holds before both.
     greta.news();
     greta.asks("/settings").await;
     greta.presses("Langue").await;
     greta.presses("Español").await;
-    insta::assert_snapshot!(shown(&greta.last()), @"");
+    insta::assert_snapshot!(shown(&greta.last()), @"Desde ahora te hablo en este idioma: Español.");
     assert!(
         club.hears(&greta, "/ask ¿a qué profundidad siembro guisantes?").await.text.contains("cm")
     );
