@@ -917,6 +917,8 @@ settings-unreachable = Erinnerungen kommen in unserem privaten Chat; öffne ihn 
 ## Club
 
 club-head = { $club }, Einstellungen für alle, die keine eigenen haben
+club-reach-all = • Mitglieder: { $members }; Erinnerungen erreichen alle
+club-reach = • Mitglieder: { $members }; Erinnerungen erreichen { $reached }. Die anderen müssen unseren privaten Chat öffnen und /start schicken.
 club-only-in-group = /club geht nur in der Gruppe deines Vereins, wo ich sehe, wer Admin ist.
 club-not-administrator = Nur Admins dieser Gruppe können die Einstellungen des Vereins ändern. Mit /frost stellst du deinen eigenen Garten ein.
 club-role-unknown = Ich konnte nicht prüfen, wer hier Admin ist. Versuch es bitte in einer Minute noch einmal.

@@ -938,6 +938,8 @@ settings-unreachable = Reminders come in our private chat; open it once and send
 ## Club
 
 club-head = { $club }, settings for everybody who has none of their own
+club-reach-all = • Members: { $members }; reminders can reach each of them
+club-reach = • Members: { $members }; reminders can reach { $reached }. The others have to open our private chat and send /start.
 club-only-in-group = /club works in your club's group, where I can see who its administrators are.
 club-not-administrator = Only administrators of this group and the helpers they name can change the club's settings. /frost sets your own garden.
 club-role-unknown = I could not check who the administrators are. Please try again in a minute.

@@ -932,6 +932,8 @@ settings-unreachable = Los recordatorios llegan en nuestro chat privado; ábrelo
 ## Club
 
 club-head = { $club }, ajustes para quien no tenga los suyos propios
+club-reach-all = • Miembros: { $members }; los recordatorios les llegan a todos
+club-reach = • Miembros: { $members }; los recordatorios les llegan a { $reached }. Los demás tienen que abrir nuestro chat privado y enviar /start.
 club-only-in-group = /club funciona en el grupo de tu club, donde puedo ver quién lo administra.
 club-not-administrator = Los ajustes del club solo los cambia quien administra este grupo y sus ayudantes. Con /frost pones los de tu huerto.
 club-role-unknown = No pude comprobar quién administra el grupo. Inténtalo otra vez en un minuto, por favor.

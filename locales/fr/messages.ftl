@@ -938,6 +938,8 @@ settings-unreachable = Les rappels viennent dans notre conversation privée ; 
 ## Club
 
 club-head = { $club }, réglages pour tous ceux qui n’ont pas les leurs
+club-reach-all = • Membres : { $members } ; les rappels peuvent joindre tout le monde
+club-reach = • Membres : { $members } ; les rappels peuvent en joindre { $reached }. Les autres doivent ouvrir notre conversation privée et envoyer /start.
 club-only-in-group = /club fonctionne dans le groupe de ton club, où je peux voir qui sont ses administrateurs.
 club-not-administrator = Seuls les administrateurs de ce groupe peuvent changer les réglages du club. /frost règle ton propre jardin.
 club-role-unknown = Je n’ai pas pu vérifier qui sont les administrateurs. Réessaie dans une minute, s’il te plaît.

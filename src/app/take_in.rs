@@ -156,6 +156,9 @@ impl App {
         if let Some(club) = facts.club.as_ref().filter(|_| needs.lists) {
             facts.lists = work.lists(club.id).await?;
         }
+        if let Some(club) = facts.club.as_ref().filter(|_| needs.reach) {
+            facts.reach = Some(work.reach(club.id).await?);
+        }
         if let Some(code) = &needs.list_code {
             facts.offered_list = work.list_of_code(code).await?;
         }

@@ -53,6 +53,7 @@ fn page(desk: &mut Desk<'_>) {
         None => desk.say_key("settings-digest-none"),
     });
     lines.extend(hold_talk::settings_line(desk, club.hold, false));
+    lines.extend(reach_line(desk));
     lines.push(desk.say_key("club-how-to"));
     let buttons = vec![vec![
         desk.button("button-frost", Press::AskFrost(Topic::Club)),
@@ -61,6 +62,17 @@ fn page(desk: &mut Desk<'_>) {
     ]];
     let text = lines.join("\n");
     desk.reply_with(text, buttons);
+}
+
+/// How many members there are, and whether reminders reach them; nothing where there are none.
+fn reach_line(desk: &Desk<'_>) -> Option<String> {
+    let reach = desk.facts.reach.filter(|reach| reach.members > 0)?;
+    let args = args().number("members", reach.members).number("reached", reach.reached);
+    Some(if reach.reached < reach.members {
+        desk.say("club-reach", &args)
+    } else {
+        desk.say("club-reach-all", &args)
+    })
 }
 
 /// `/club digest Monday 8:00 here`, `/club digest off`.

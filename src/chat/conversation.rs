@@ -18,6 +18,7 @@ use super::{
 };
 
 /// What must be looked up before a message can be decided.
+#[expect(clippy::struct_excessive_bools, reason = "each is one thing more to look up")]
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Needs {
     /// The join token that the text carries.
@@ -26,6 +27,8 @@ pub struct Needs {
     pub role: RoleMatters,
     /// Whether the club's lists matter.
     pub lists: bool,
+    /// Whether it matters how many members the club has.
+    pub reach: bool,
     /// The code of another club's list that the text carries.
     pub list_code: Option<String>,
     /// Whether the message concerns the bot at all; where not, nothing is loaded or kept.
@@ -88,6 +91,7 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     (true, false) => RoleMatters::Perhaps,
                     (true, true) => RoleMatters::Surely,
                 },
+                reach: in_group && request == Some(Request::Club) && rest.trim().is_empty(),
                 lists: command.is_none() || matches!(request, Some(Request::Lists | Request::Undo)),
                 list_code: if request == Some(Request::Lists) {
                     list_words::code_in(rest)
@@ -128,7 +132,8 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::ClubPage)
             );
             let role = if in_group && club { RoleMatters::Surely } else { RoleMatters::No };
-            Needs { role, lists, facts: true, question, ..Needs::default() }
+            let reach = in_group && press == Ok(Press::ClubPage);
+            Needs { role, reach, lists, facts: true, question, ..Needs::default() }
         }
         _ => Needs { facts: true, ..Needs::default() },
     }

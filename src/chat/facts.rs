@@ -25,6 +25,8 @@ pub struct Facts {
     pub club: Option<Club>,
     /// All the clubs that the member belongs to, the one that is meant in private first.
     pub clubs: Vec<Club>,
+    /// How many belong to the club of the group; only where [`super::Needs`] asks.
+    pub reach: Option<Reach>,
     /// The club's helpers; in a group only.
     pub helpers: Vec<Helper>,
     /// The club's lists, those that are archived included; only where [`super::Needs`] asks.
@@ -66,6 +68,15 @@ pub struct InPrivate {
     pub question: Option<GroupQuestion>,
 }
 
+/// How many belong to a club, and how many of them the bot may write to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Reach {
+    /// Members who have not left.
+    pub members: i64,
+    /// Those who have opened the private chat and did not block the bot.
+    pub reached: i64,
+}
+
 /// A question of a group whose answer was short there.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct GroupQuestion {
@@ -92,6 +103,7 @@ impl Facts {
             member,
             club,
             clubs: _,
+            reach,
             helpers,
             lists,
             offered_list,
@@ -112,6 +124,7 @@ impl Facts {
             member: member.public(),
             club: club.clone(),
             clubs: Vec::new(),
+            reach: *reach,
             helpers: helpers.clone(),
             lists: lists.clone(),
             offered_list: offered_list.clone(),

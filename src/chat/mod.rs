@@ -69,7 +69,7 @@ mod whose;
 pub use answer::{Answer, Asked};
 pub use conversation::{Needs, RoleMatters, apology, decide, needs};
 pub use facts::{
-    Change, Expected, ExpectedTopic, Facts, GroupQuestion, InPrivate, ListChange, Outcome,
+    Change, Expected, ExpectedTopic, Facts, GroupQuestion, InPrivate, ListChange, Outcome, Reach,
 };
 pub use figures::{EmergenceFigures, Figures, SeedCountFigures, SoilFigures};
 pub use frost_words::FrostReading;

@@ -45,6 +45,7 @@ fn facts() -> Facts {
         club: None,
         clubs: Vec::new(),
         helpers: Vec::new(),
+        reach: None,
         lists: Vec::new(),
         offered_list: None,
         invited_to: None,

@@ -47,6 +47,7 @@ pub(super) async fn facts(
         club,
         clubs,
         helpers,
+        reach: None,
         lists: Vec::new(),
         offered_list: None,
         invited_to,

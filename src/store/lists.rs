@@ -8,10 +8,27 @@ use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
 use super::mornings::{LIST, push_list};
 use super::rows::Kept;
 use super::{Result, Work};
+use crate::chat::Reach;
 use crate::club::{ClubId, ClubList, Growing, ListId, MemberId, Subscribed};
 use crate::planning::CropId;
 
 impl Work {
+    /// How many belong to a club, and how many of them the bot may write to.
+    ///
+    /// # Errors
+    /// [`super::StoreError::Database`].
+    pub async fn reach(&mut self, club: ClubId) -> Result<Reach> {
+        let (members, reached) = sqlx::query_as(
+            "SELECT COUNT(*), COALESCE(SUM(CASE WHEN m.reachable THEN 1 ELSE 0 END), 0) \
+             FROM memberships ms JOIN members m ON m.id = ms.member_id \
+             WHERE ms.club_id = $1 AND ms.left_at IS NULL",
+        )
+        .bind(club)
+        .fetch_one(&mut *self.transaction)
+        .await?;
+        Ok(Reach { members, reached })
+    }
+
     /// All lists of a club, the oldest first, those that are archived included.
     ///
     /// # Errors

@@ -11,7 +11,9 @@ async fn hillside(world: &World) -> (Person, Person, Club) {
     let fern = world.person("Fern");
     let club = world.club("Hillside Growers", &ash).await;
     club.welcomes(&[&fern]);
-    club.hears(&fern, "/help").await;
+    for who in [&ash, &fern] {
+        club.hears(who, "/help").await;
+    }
     fern.asks("/start").await;
     (ash, fern, club)
 }
@@ -26,6 +28,7 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Time zone: not given, so UTC
     • Language: English
     • The club's week: not sent
+    • Members: 2; reminders can reach 1. The others have to open our private chat and send /start.
     Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     [Frost dates] [Time zone] [Language]
     ");
@@ -44,6 +47,7 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     • Time zone: America/Denver
     • Language: English (UK)
     • The club's week: not sent
+    • Members: 2; reminders can reach 1. The others have to open our private chat and send /start.
     Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/settings").await.text, @r"
@@ -75,6 +79,8 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
 async fn a_member_is_refused_and_nothing_changes() {
     let world = World::start(SPRING).await;
     let (ash, fern, club) = hillside(&world).await;
+    // Whoever speaks to the bot in the group belongs to its club from then on.
+    club.hears(&fern, "/help").await;
     let before = club.hears(&ash, "/club").await;
     for tried in ["/club", "/club frost 05-15 10-05", "/club zone Denver", "/club language en-GB"] {
         let refused = club.hears(&fern, tried).await;
@@ -122,6 +128,7 @@ async fn when_nobody_can_say_who_is_an_administrator_nothing_changes() {
     • Time zone: not given, so UTC
     • Language: English
     • The club's week: not sent
+    • Members: 2; reminders can reach 1. The others have to open our private chat and send /start.
     Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
 }
@@ -212,4 +219,34 @@ async fn the_clubs_dates_can_be_trusted_and_taken_back() {
     [Undo]
     ");
     assert!(club.news().is_empty(), "all of it in the one message");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_page_tells_whom_reminders_cannot_reach() {
+    let world = World::start("2026-04-20T12:00:00Z").await;
+    let ash = world.person("Ash");
+    let club = world.club("Hillside Growers", &ash).await;
+    let fern = world.member("Fern").await;
+    club.welcomes(&[&fern]);
+    club.hears(&fern, "/ask can I start peas now?").await;
+    club.hears(&ash, "/club frost 05-15 10-05").await;
+    let page = club.hears(&ash, "/club").await.text;
+    assert!(
+        page.contains(
+            "Members: 2; reminders can reach 1. The others have to open our private chat and \
+             send /start."
+        ),
+        "{page}"
+    );
+    ash.tells("/start").await;
+    let page = club.hears(&ash, "/club").await.text;
+    assert!(page.contains("Members: 2; reminders can reach each of them"), "{page}");
+    fern.blocks_the_bot();
+    world.quiet().await;
+    let page = club.hears(&ash, "/club").await.text;
+    assert!(page.contains("reminders can reach 1."), "{page}");
+    world.platform.leave(club.id, fern.id);
+    world.quiet().await;
+    let page = club.hears(&ash, "/club").await.text;
+    assert!(page.contains("Members: 1; reminders can reach each of them"), "{page}");
 }
