@@ -132,6 +132,7 @@ async fn the_coordinator_holds_for_the_club() {
     • Language: English
     • The club's week: not sent
     • Cold spell: held until May 14
+    • Members: 2; reminders can reach 1. The others have to open our private chat and send /start.
     Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
     ");
     insta::assert_snapshot!(fern.asks("/hold").await.text, @"
