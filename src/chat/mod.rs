@@ -33,6 +33,7 @@ mod manners;
 mod meant;
 mod menu;
 mod month_words;
+mod needs;
 mod now_text;
 mod onion_text;
 mod own;
@@ -67,7 +68,7 @@ mod which_club_talk;
 mod whose;
 
 pub use answer::{Answer, Asked};
-pub use conversation::{Needs, RoleMatters, apology, decide, needs};
+pub use conversation::{apology, decide};
 pub use facts::{
     Change, Expected, ExpectedTopic, Facts, GroupQuestion, InPrivate, ListChange, Outcome, Reach,
 };
@@ -76,6 +77,7 @@ pub use frost_words::FrostReading;
 pub use job_why::job_why;
 pub use knowledge::{Knowledge, KnowledgeError};
 pub use menu::command_menus;
+pub use needs::{Needs, RoleMatters, needs};
 pub use onion_text::onion_sentence;
 pub use own::Own;
 pub use tray_text::TrayTelling;
