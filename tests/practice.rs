@@ -46,6 +46,38 @@ fn binary(arguments: &[&str], typed: &[u8]) -> Output {
     child.wait_with_output().expect("ended")
 }
 
+/// The forms that the French texts show are read, and what follows a question leans on it.
+#[test]
+fn a_french_member_uses_the_forms_that_the_help_shows() {
+    let settings = practise(&["/settings"]);
+    let open = button(&settings[0], "Language");
+    let asked = practise(&["/settings", &open]);
+    let french = button(&asked[1], "Français");
+    for (typed, told) in [
+        ("/frost 15 mai 5 octobre", "dernier gel vers le 15 mai, premier gel vers le 5 octobre"),
+        ("/frost jamais", "ton jardin n’a pas de gel"),
+        ("/hold 7 jours", "En pause jusqu’au 29 avril"),
+        ("/drop tout", "Plus sur ta liste : tomate"),
+        ("/sown basilic 12 le 3 avril", "le basilic (12), semis intérieur du 3 avril"),
+        ("j'ai semé 12 basilics hier", "le basilic (12), semis intérieur du 21 avril"),
+        ("je cultive des poireaux et du maïs", "Sur ta liste : poireau et maïs doux"),
+        ("je sème sous lampes et j’ai un tunnel", "Protection dehors : tunnel"),
+        ("/variety tomate Lanterne, 75 jours", "tomate « Lanterne », récolte en 75 jours"),
+        ("/trays tomate 12, basilic 6", "les tomates (12)"),
+        ("je peux semer les concombres maintenant ?", "semer les concombres à l’intérieur"),
+        ("on peut démarrer la voiture ?", "Je n’ai pas compris"),
+    ] {
+        let shown = practise(&["/settings", &open, &french, typed]);
+        let shown = shown[3].replace('\u{202f}', " ");
+        assert!(shown.contains(told), "{typed}: {shown}");
+    }
+    let hold = practise(&["/settings", &open, &french, "/hold 7 jours", "/hold fin"]);
+    assert!(hold[4].contains("La pause est finie"), "{}", hold[4]);
+    let asked = "je peux semer les concombres maintenant ?";
+    let leant = practise(&["/settings", &open, &french, asked, "et dehors ?"]);
+    assert!(leant[4].contains("semer les concombres en pleine terre"), "{}", leant[4]);
+}
+
 #[test]
 fn the_welcome_is_short_and_the_prompt_shows_the_day_asked_for() {
     let output = binary(&["practice", "--on", "2027-03-01"], b"");

@@ -9,6 +9,9 @@
 # A span of days that crosses a month: $from and $to are dates, "April 17" and "May 1".
 date-range = { $from } to { $to }
 
+# The number of a month's first day within a date, where a language writes it differently: $day is "1".
+first-day = { $day }
+
 # The days of a span within one month: $from and $to are day numbers. What stands around them is
 # the date as the reader's region writes it: "April 17–24", "17–24 April".
 day-range = { $from }–{ $to }
@@ -909,6 +912,9 @@ language-unknown = I don't speak “{ $written }” yet. I speak { $languages }.
 language-name-en = English
 language-name-en-GB = English (UK)
 language-name-en-US = English (US)
+language-name-de = Deutsch
+language-name-es = Español
+language-name-fr = Français
 units-set-metric = From now on in °C and cm.
 units-set-customary = From now on in °F and inches.
 settings-head = Your settings

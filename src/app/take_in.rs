@@ -206,7 +206,9 @@ impl App {
         incoming: &Incoming,
         now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
-        let outcome = apology(&self.knowledge, incoming, &LanguageTag::default());
+        let language = incoming.from.language.as_deref().and_then(|tag| tag.parse().ok());
+        let language: LanguageTag = language.unwrap_or_default();
+        let outcome = apology(&self.knowledge, incoming, &language);
         queue_all(work, &outcome, None, now).await
     }
 }

@@ -38,6 +38,8 @@ pub struct AmbiguousWord {
 pub(super) struct CropName {
     pub name: String,
     pub plural: String,
+    /// The name in the middle of a sentence, in languages where it needs an article there.
+    pub with_article: Option<String>,
     pub aliases: Vec<String>,
 }
 
@@ -91,7 +93,8 @@ impl Names {
         for (id, entry) in table {
             let wrong = |what: &str| wrong(text, &id, what);
             let name: CropName = entry.try_into().map_err(|e| wrong(e.message()))?;
-            if name.name.trim().is_empty() || name.plural.trim().is_empty() {
+            let article_empty = name.with_article.as_ref().is_some_and(|it| it.trim().is_empty());
+            if name.name.trim().is_empty() || name.plural.trim().is_empty() || article_empty {
                 return Err(wrong("a name is empty; write one"));
             }
             let crop = catalogue.get(&id).ok_or_else(|| {
@@ -122,6 +125,14 @@ impl Names {
     #[must_use]
     pub fn plural<'a>(&'a self, id: &'a CropId) -> &'a str {
         self.of_crop.get(id).map_or(id.as_str(), |name| &name.plural)
+    }
+
+    /// The name of a crop in the middle of a sentence about many plants of it: its plural, with the
+    /// article where the language cannot do without: "tomatoes", "les tomates", "le basilic".
+    #[must_use]
+    pub fn in_sentence<'a>(&'a self, id: &'a CropId) -> &'a str {
+        let name = self.of_crop.get(id);
+        name.map_or(id.as_str(), |name| name.with_article.as_ref().unwrap_or(&name.plural))
     }
 
     /// What a word or phrase means, or `None` where nobody uses it for a crop. The phrase must

@@ -74,9 +74,6 @@ pub(super) fn index(
             }
         }
     }
-    for id in names.keys() {
-        index.entry(normalise(id.as_str())).or_insert_with(|| Meaning::Crop(id.clone()));
-    }
     Ok(index)
 }
 
@@ -153,12 +150,13 @@ outside = "hardy cranesbill"
             ("Tomatoes", "tomato"),
             ("love-apple", "tomato"),
             ("Patty Pan", "summer_squash"),
-            ("summer_squash", "summer_squash"),
             ("Creme  Squash", "winter_squash"),
         ] {
             assert_eq!(names.lookup(&normalise(words)), Some(&crop(id)), "{words}");
         }
         assert_eq!(names.lookup("potato"), None);
+        // An id is no word: "beet" is a garden bed in German, and "sage" is wise in French.
+        assert_eq!(names.lookup("summer squash"), None);
         assert_eq!(names.longest_words(), 2);
         assert!(names.words().any(|words| words == "patty pan"));
         assert_eq!(names.entries().count(), names.words().count());

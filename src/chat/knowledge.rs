@@ -66,14 +66,40 @@ struct BuiltIn {
 }
 
 /// The packet words of each language; seed packets of the others are read as English ones.
-const PACKETS: [(&str, &str); 1] = [("en", include_str!("../../locales/en/packet.toml"))];
+const PACKETS: [(&str, &str); 4] = [
+    ("en", include_str!("../../locales/en/packet.toml")),
+    ("de", include_str!("../../locales/de/packet.toml")),
+    ("es", include_str!("../../locales/es/packet.toml")),
+    ("fr", include_str!("../../locales/fr/packet.toml")),
+];
 
-const BUILT_IN: [BuiltIn; 1] = [BuiltIn {
-    language: "en",
-    crops: include_str!("../../locales/en/crops.toml"),
-    phrases: include_str!("../../locales/en/phrases.toml"),
-    sentences: include_str!("../../locales/en/sentences.toml"),
-}];
+/// English comes first: it is read where there are no words of a member's language.
+const BUILT_IN: [BuiltIn; 4] = [
+    BuiltIn {
+        language: "en",
+        crops: include_str!("../../locales/en/crops.toml"),
+        phrases: include_str!("../../locales/en/phrases.toml"),
+        sentences: include_str!("../../locales/en/sentences.toml"),
+    },
+    BuiltIn {
+        language: "de",
+        crops: include_str!("../../locales/de/crops.toml"),
+        phrases: include_str!("../../locales/de/phrases.toml"),
+        sentences: include_str!("../../locales/de/sentences.toml"),
+    },
+    BuiltIn {
+        language: "es",
+        crops: include_str!("../../locales/es/crops.toml"),
+        phrases: include_str!("../../locales/es/phrases.toml"),
+        sentences: include_str!("../../locales/es/sentences.toml"),
+    },
+    BuiltIn {
+        language: "fr",
+        crops: include_str!("../../locales/fr/crops.toml"),
+        phrases: include_str!("../../locales/fr/phrases.toml"),
+        sentences: include_str!("../../locales/fr/sentences.toml"),
+    },
+];
 
 impl Knowledge {
     /// Reads everything that is built into the program.

@@ -16,6 +16,8 @@ mod facts;
 mod figures;
 mod frost_talk;
 pub mod frost_words;
+#[cfg(test)]
+mod german_tests;
 mod hold_talk;
 mod hold_words;
 mod inline_talk;

@@ -68,7 +68,10 @@ impl PlaceWords {
         names.sort_by_key(|(name, _)| std::cmp::Reverse(name.len()));
         let mut openings: Vec<Vec<String>> = raw.openings.iter().map(|o| words(o)).collect();
         openings.sort_by_key(|opening| std::cmp::Reverse(opening.len()));
-        Self { openings, small_words: words(&raw.small_words), names }
+        // A list, not a message: it may be longer than a sentence that is read.
+        let small_words =
+            normalise(&raw.small_words).split_whitespace().map(ToOwned::to_owned).collect();
+        Self { openings, small_words, names }
     }
 
     /// What a whole sentence tells: it begins with an opening or says that there is none.

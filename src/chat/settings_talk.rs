@@ -287,6 +287,10 @@ pub(super) fn language(desk: &mut Desk<'_>, topic: Topic, tag: &str) {
         desk.reply(text);
         return;
     };
+    // The answer is in the new language already, save for whoever chose another for themselves.
+    if topic == Topic::Mine || desk.settings.language.from != SettingFrom::Member {
+        desk.speech = desk.knowledge.speech(&wanted, desk.settings.units);
+    }
     let name = args().text("language", language_name(desk, &wanted));
     match topic {
         Topic::Mine => {
@@ -308,7 +312,12 @@ pub(super) fn language_name(desk: &Desk<'_>, tag: &LanguageTag) -> String {
         "en" => desk.say_key("language-name-en"),
         "en-GB" => desk.say_key("language-name-en-GB"),
         "en-US" => desk.say_key("language-name-en-US"),
-        other => other.to_owned(),
+        "de" => desk.say_key("language-name-de"),
+        "es" => desk.say_key("language-name-es"),
+        "fr" => desk.say_key("language-name-fr"),
+        // A language of a region; the app of somebody whose language is not spoken gets English.
+        other if desk.knowledge.speaks(tag) => other.to_owned(),
+        _ => desk.say_key("language-name-en"),
     }
 }
 

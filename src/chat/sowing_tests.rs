@@ -31,6 +31,7 @@ fn facts() -> Facts {
             frost: Some(Frost::Dates(dates.expect("frost dates"))),
             zone: None,
             language: None,
+            app_language: None,
             units: None,
             reminder_time: ReminderTime::default(),
             habits: Habits::default(),

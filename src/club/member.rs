@@ -51,6 +51,8 @@ pub struct Member {
     pub zone: Option<Tz>,
     /// Language.
     pub language: Option<LanguageTag>,
+    /// The language that their app was set to when they last wrote; for where nobody chose one.
+    pub app_language: Option<LanguageTag>,
     /// Units of temperature and length.
     pub units: Option<Units>,
     /// When the morning reminder comes.
@@ -84,6 +86,7 @@ impl Member {
             frost: _,
             zone: _,
             language,
+            app_language,
             units,
             reminder_time,
             habits: _,
@@ -102,6 +105,7 @@ impl Member {
             frost: None,
             zone: None,
             language: language.clone(),
+            app_language: app_language.clone(),
             units: *units,
             reminder_time: *reminder_time,
             habits: Habits::default(),
@@ -135,7 +139,8 @@ pub struct Setting<T> {
     pub from: SettingFrom,
 }
 
-/// What holds for one member: their own choice first, then the club's, then the default.
+/// What holds for one member: their own choice first, then the club's, then the default. The
+/// language has their app's before the default.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Settings {
     /// The garden; `None` where nobody has given frost dates.
@@ -144,7 +149,7 @@ pub struct Settings {
     pub hold: Setting<Option<Hold>>,
     /// The time zone, UTC where nobody set one.
     pub zone: Setting<Tz>,
-    /// The language, English where nobody set one.
+    /// The language. Where nobody set one it is the app's, and English where that is not known.
     pub language: Setting<LanguageTag>,
     /// The units, from the language's region where the member chose none.
     pub units: Units,
@@ -165,7 +170,9 @@ impl Settings {
         let zone = pick(member.and_then(|m| m.zone), club.and_then(|c| c.zone));
         let language =
             pick(member.and_then(|m| m.language.clone()), club.and_then(|c| c.language.clone()));
-        let language = Setting { is: language.is.unwrap_or_default(), from: language.from };
+        let app = || member.and_then(|m| m.app_language.clone());
+        let is = language.is.or_else(app).unwrap_or_default();
+        let language = Setting { is, from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
         let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
         let months = member.and_then(|m| m.months);

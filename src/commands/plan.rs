@@ -140,7 +140,8 @@ fn job_text(crop: &Crop, job: &Job, season: &Season, why: &str, speech: &Speech)
         .text("what", sentence(&speech.step_phrase(job.key.step, crop)))
         .text("last", last)
         .text("why", why);
-    voice.say("plan-line", &args)
+    // In some languages a span of days begins with a word in small letters.
+    sentence(&voice.say("plan-line", &args))
 }
 
 fn plants(written: Option<&str>) -> Result<u32, BadInput> {

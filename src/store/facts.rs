@@ -6,7 +6,7 @@ use sqlx::SqliteConnection;
 use super::rows::{self, Kept};
 use super::{Result, coordinators, journal, lists, subjects, varieties};
 use crate::chat::{Expected, Facts, InPrivate};
-use crate::club::{Club, ClubId, JobMark, Member, MemberId, ReminderTime, Sowing};
+use crate::club::{Club, ClubId, JobMark, LanguageTag, Member, MemberId, ReminderTime, Sowing};
 use crate::messages::{ChatKind, Incoming, Person};
 
 /// The facts of `incoming`.
@@ -65,12 +65,15 @@ pub(super) async fn facts(
     })
 }
 
-/// The member that `person` is; a new row on first sight, and the name as it is now.
+/// The member that `person` is; a new row on first sight, and the name and the language of
+/// their app as they are now.
 pub(super) async fn member_of(
     conn: &mut SqliteConnection,
     person: &Person,
     now: DateTime<Utc>,
 ) -> Result<Member> {
+    let app_language: Option<LanguageTag> =
+        person.language.as_deref().and_then(|tag| tag.parse().ok());
     let known = sqlx::query("SELECT * FROM members WHERE user_id = $1")
         .bind(person.user)
         .fetch_optional(&mut *conn)
@@ -81,21 +84,31 @@ pub(super) async fn member_of(
             sqlx::query("UPDATE members SET name = $1 WHERE id = $2")
                 .bind(&person.name)
                 .bind(member.id)
-                .execute(conn)
+                .execute(&mut *conn)
                 .await?;
             member.name.clone_from(&person.name);
+        }
+        // Where the platform does not tell the language, what it told before holds.
+        if app_language.is_some() && member.app_language != app_language {
+            sqlx::query("UPDATE members SET app_language = $1 WHERE id = $2")
+                .bind(app_language.as_ref().map(ToString::to_string))
+                .bind(member.id)
+                .execute(conn)
+                .await?;
+            member.app_language = app_language;
         }
         return Ok(member);
     }
     let row = sqlx::query(
-        "INSERT INTO members (user_id, name, reachable, reminder_minutes, first_seen_at) \
-         VALUES ($1, $2, $3, $4, $5) RETURNING *",
+        "INSERT INTO members (user_id, name, reachable, reminder_minutes, first_seen_at, app_language) \
+         VALUES ($1, $2, $3, $4, $5, $6) RETURNING *",
     )
     .bind(person.user)
     .bind(&person.name)
     .bind(false)
     .bind(i64::from(ReminderTime::default().minutes()))
     .bind(now)
+    .bind(app_language.as_ref().map(ToString::to_string))
     .fetch_one(conn)
     .await?;
     rows::member(&row)

@@ -97,6 +97,7 @@ pub(super) fn member(row: &SqliteRow) -> Result<Member> {
         frost: kept.json("frost")?,
         zone: kept.parsed("zone")?,
         language: kept.parsed("language")?,
+        app_language: kept.parsed("app_language")?,
         units,
         reminder_time,
         habits: habits(&kept)?,

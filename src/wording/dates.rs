@@ -10,22 +10,22 @@ impl Voice {
     /// The day without its year: "April 22", "22 April".
     #[must_use]
     pub fn date(&self, date: NaiveDate) -> String {
-        let formats = &self.tongue.formats;
-        calendar(date).map_or_else(|| date.to_string(), |day| formats.date.format(&day).to_string())
+        let format = &self.tongue.formats.date;
+        self.written(date, |day| format.format(day).to_string())
     }
 
     /// The day with its weekday, without its year: "Wednesday, April 22".
     #[must_use]
     pub fn date_with_weekday(&self, date: NaiveDate) -> String {
         let format = &self.tongue.formats.date_with_weekday;
-        calendar(date).map_or_else(|| date.to_string(), |day| format.format(&day).to_string())
+        self.written(date, |day| format.format(day).to_string())
     }
 
     /// The day with its year: "April 22, 2026".
     #[must_use]
     pub fn date_with_year(&self, date: NaiveDate) -> String {
         let format = &self.tongue.formats.date_with_year;
-        calendar(date).map_or_else(|| date.to_string(), |day| format.format(&day).to_string())
+        self.written(date, |day| format.format(day).to_string())
     }
 
     /// A day that comes round every year: "May 15".
@@ -64,12 +64,45 @@ impl Voice {
             return first;
         }
         let same_month = (from.year(), from.month()) == (to.year(), to.month()) && from < to;
-        if same_month && let Some(parts) = around_the_day(&first, &last) {
-            let days = args().text("from", parts.first).text("to", parts.last);
+        let plain =
+            |date: NaiveDate| Some(self.tongue.formats.date.format(&calendar(date)?).to_string());
+        if same_month
+            && let Some((first, last)) = plain(from).zip(plain(to))
+            && let Some(parts) = around_the_day(&first, &last)
+        {
+            let first =
+                if from.day() == 1 { self.first_day(parts.first) } else { parts.first.into() };
+            let days = args().text("from", first).text("to", parts.last);
             return format!("{}{}{}", parts.before, self.say("day-range", &days), parts.after);
         }
         self.say("date-range", &args().text("from", first).text("to", last))
     }
+
+    /// The date as `format` writes it, the first of a month in the language's own way, which CLDR's
+    /// patterns do not know: "1er mai".
+    fn written(&self, date: NaiveDate, format: impl Fn(&Date<Gregorian>) -> String) -> String {
+        let Some(day) = calendar(date) else { return date.to_string() };
+        let text = format(&day);
+        match number_of_first_day(&text).filter(|_| date.day() == 1) {
+            Some((before, number, after)) => format!("{before}{}{after}", self.first_day(number)),
+            None => text,
+        }
+    }
+
+    fn first_day(&self, number: &str) -> String {
+        self.say("first-day", &args().text("day", number))
+    }
+}
+
+/// A date on the first of a month, taken apart at the number of its day; `None` where no "1"
+/// stands alone in it.
+fn number_of_first_day(text: &str) -> Option<(&str, &str, &str)> {
+    text.match_indices('1').find_map(|(at, number)| {
+        let (before, rest) = text.split_at_checked(at)?;
+        let after = rest.strip_prefix(number)?;
+        let alone = !before.ends_with(char::is_numeric) && !after.starts_with(char::is_numeric);
+        alone.then_some((before, number, after))
+    })
 }
 
 /// The date in the calendar that the formats take; `None` for years that it does not reach.
@@ -188,6 +221,32 @@ mod tests {
         17 April to 24 April
         17 April
         ");
+        assert_snapshot!(told("de"), @r"
+        17.–24. April
+        17.–19. April
+        14.–24. April
+        1.–11. April
+        17. April bis 1. Mai
+        20. Dezember bis 5. Januar
+        17. April bis 24. April
+        17. April
+        ");
+        // January has a name of its own in Austria.
+        assert_eq!(voice("de-AT").date(day("2027-01-05")), "5. Jänner");
+    }
+
+    #[test]
+    fn spanish_ranges_bring_their_articles() {
+        // "del … al …": de + el, a + el.
+        for (tag, from, to, told) in [
+            ("es", "2026-04-17", "2026-04-24", "del 17 al 24 de abril"),
+            ("es", "2026-04-01", "2026-04-11", "del 1 al 11 de abril"),
+            ("es-MX", "2026-04-17", "2026-05-01", "del 17 de abril al 1 de mayo"),
+            ("es-AR", "2026-12-20", "2027-01-05", "del 20 de diciembre al 5 de enero"),
+            ("es", "2026-04-17", "2026-04-17", "17 de abril"),
+        ] {
+            assert_eq!(voice(tag).range(day(from), day(to)), told);
+        }
     }
 
     #[test]
@@ -217,6 +276,18 @@ mod tests {
             assert_eq!(formats.date_with_year.format(&april).to_string(), year);
             assert_eq!(formats.month.format(&april).to_string(), month);
         }
+    }
+
+    #[test]
+    fn the_first_of_a_month_is_written_in_the_languages_own_way() {
+        let french = voice("fr");
+        assert_eq!(french.date(day("2026-05-01")), "1er mai");
+        assert_eq!(french.date(day("2026-05-11")), "11 mai");
+        assert_eq!(french.date_with_weekday(day("2026-05-01")), "vendredi 1er mai");
+        assert_eq!(french.date_with_year(day("2021-01-01")), "1er janvier 2021");
+        assert_eq!(french.range(day("2026-05-01"), day("2026-05-11")), "du 1er au 11 mai");
+        assert_eq!(french.range(day("2026-04-17"), day("2026-05-01")), "du 17 avril au 1er mai");
+        assert_eq!(voice("en-GB").date_with_weekday(day("2026-05-01")), "Friday 1 May");
     }
 
     #[test]

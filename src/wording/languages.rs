@@ -11,7 +11,12 @@ use super::voice::{Tongue, Voice};
 use crate::club::{LanguageTag, Units};
 
 /// The languages the bot speaks. English comes first: it stands in where another lacks something.
-const EMBEDDED: &[(&str, &str)] = &[("en", include_str!("../../locales/en/messages.ftl"))];
+const EMBEDDED: &[(&str, &str)] = &[
+    ("en", include_str!("../../locales/en/messages.ftl")),
+    ("de", include_str!("../../locales/de/messages.ftl")),
+    ("es", include_str!("../../locales/es/messages.ftl")),
+    ("fr", include_str!("../../locales/fr/messages.ftl")),
+];
 
 /// How many locales' formatters are kept. Readers choose their tag freely, and tags are many.
 const MOST_KEPT: usize = 64;

@@ -26,7 +26,7 @@ impl Speech {
     /// The crop's name as it stands in the middle of a sentence about many of them.
     #[must_use]
     pub fn crops<'a>(&'a self, id: &'a CropId) -> &'a str {
-        self.names.plural(id)
+        self.names.in_sentence(id)
     }
 
     /// The crop's name as it stands in a list of crops.

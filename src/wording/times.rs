@@ -39,7 +39,8 @@ mod tests {
             assert_eq!(told("en", time), american);
             assert_eq!(told("en-GB", time), british);
         }
-        // Nobody has texts in German yet; Germany's English has Germany's clock.
+        // German has its own clock, and where there are no texts, English has the region's clock.
         assert_eq!(told("de", "7:00"), "07:00");
+        assert_eq!(told("fi", "7:00"), "7.00");
     }
 }

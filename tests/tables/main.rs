@@ -10,12 +10,16 @@
 mod agreed;
 mod csv;
 mod emergence;
+mod emoji;
+mod french;
 mod frost_free;
+mod german;
 mod listed;
 mod ordered;
 mod places;
 mod published;
 mod rules;
+mod spanish_names;
 mod trays;
 mod zones;
 

@@ -41,7 +41,7 @@ async fn what_an_administrator_sets_holds_for_members_until_they_set_their_own()
     ");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club zone Denver").await), @"The club's time zone is America/Denver.");
     insta::assert_snapshot!(shown(&club.hears(&ash, "/club language en-GB").await), @"The club's language is English (UK).");
-    insta::assert_snapshot!(shown(&club.hears(&ash, "/club language tlh").await), @"I don't speak “tlh” yet. I speak English (en).");
+    insta::assert_snapshot!(shown(&club.hears(&ash, "/club language tlh").await), @"I don't speak “tlh” yet. I speak English (en), Deutsch (de), Español (es) and Français (fr).");
     insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: last frost around 15 May, first frost around 5 October

@@ -483,9 +483,12 @@ mod settings {
         fern.presses_under(&page, "°C and cm").await;
         insta::assert_snapshot!(shown(&fern.last()), @"From now on in °C and cm.");
         fern.presses_under(&page, "Language").await;
-        insta::assert_snapshot!(shown(&fern.last()), @r"
+        insta::assert_snapshot!(shown(&fern.last()), @"
         Which language?
         [English]
+        [Deutsch]
+        [Español]
+        [Français]
         ");
         fern.presses("English").await;
         insta::assert_snapshot!(shown(&fern.last()), @"From now on I speak English with you.");

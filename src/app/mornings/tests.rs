@@ -32,6 +32,7 @@ fn member(habits: Habits) -> Member {
         frost: Some(frost),
         zone: None,
         language: None,
+        app_language: None,
         units: None,
         reminder_time: ReminderTime::default(),
         habits,

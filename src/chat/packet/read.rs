@@ -374,4 +374,6 @@ fn word(item: &Item) -> Option<&str> {
 }
 
 #[cfg(test)]
+mod spanish_tests;
+#[cfg(test)]
 mod tests;

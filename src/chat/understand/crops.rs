@@ -117,6 +117,9 @@ impl NameFinder {
         let longest = self.names.longest_words() + elided;
         let longest = unbroken.map_or(rest.len(), |last| last + 1).min(longest);
         (1..=longest).rev().find_map(|count| {
+            if count == 1 && !phrases.is_name_here(words, at) {
+                return None;
+            }
             let named = self.named(rest.get(..count)?, phrases)?;
             let count = self.without_words_behind(rest, count, &named, phrases);
             Some(Mention { from: at, to: at + count, named })

@@ -4,6 +4,7 @@ use super::line::{ItemLine, Sort};
 use super::pattern::{Line, Pattern, matches_anywhere};
 use super::phrases::{IntentRule, Objects, Phrases, Rest};
 use super::quantities::Quantities;
+use super::words::Pause;
 use crate::planning::{Kind, Step};
 
 /// The first rule that holds; where none does, the intent is [`super::Intent::Unknown`].
@@ -91,12 +92,21 @@ fn object_within_may_be_the_crop(
             Some(Sort::Word) if strange && phrases.links.shortest(line, at).is_some() => {
                 return false;
             }
-            Some(Sort::Unknown) => strange = true,
+            Some(Sort::Unknown) => strange = !goes_on_a_list(line, at, phrases),
             Some(Sort::Word) => strange |= !is_known(line, at),
             Some(Sort::Crops | Sort::Date) | None => strange = false,
         }
     }
     !strange
+}
+
+/// Whether the unknown name at `at` is one more of a list with crops: "Tomaten und Quinoa".
+fn goes_on_a_list(line: &ItemLine, at: usize, phrases: &Phrases) -> bool {
+    let is_and = |at: &usize| line.word(*at).is_some_and(|id| phrases.and.contains(&id));
+    let joint = at.checked_sub(1).filter(is_and).unwrap_or(at);
+    let Some(before) = joint.checked_sub(1) else { return false };
+    let crop = line.items.get(before).is_some_and(|item| item.sort == Sort::Crops);
+    crop && (joint < at || line.pause(before) == Some(Pause::Clause))
 }
 
 /// Up to the next date or place there are only phrase words: "what can I sow now that the snow is

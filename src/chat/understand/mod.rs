@@ -32,6 +32,8 @@ mod other_language_tests;
 #[cfg(test)]
 mod question_tests;
 #[cfg(test)]
+mod spanish_tests;
+#[cfg(test)]
 mod tests;
 
 use chrono::NaiveDate;

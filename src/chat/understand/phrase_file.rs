@@ -112,6 +112,8 @@ pub(super) struct RawNames {
     #[serde(default)]
     pub asked_before: Vec<String>,
     pub not_crops: Vec<String>,
+    #[serde(default)]
+    pub only_behind: HashMap<String, String>,
 }
 
 #[derive(Deserialize)]

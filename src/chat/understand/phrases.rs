@@ -13,7 +13,7 @@ use super::phrase_file::{
 use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
 use super::spelling::slip_of;
 use super::word_forms::WordForms;
-use super::words::{Word, split};
+use super::words::{Pause, Word, split};
 use crate::catalogue::{CatalogueError, normalise};
 use crate::planning::{Kind, Step};
 
@@ -123,6 +123,8 @@ pub struct Phrases {
     pub(crate) asked_after: Vec<Pattern>,
     pub(crate) asked_before: Vec<Pattern>,
     pub(crate) not_crops: Vec<Vec<String>>,
+    /// Everyday words that are names besides, with the words behind which they are: "le maïs".
+    only_behind: HashMap<String, HashSet<String>>,
 }
 
 impl Phrases {
@@ -180,7 +182,12 @@ impl Phrases {
             });
         }
         let not_crops = raw.names.not_crops.iter().map(|p| plain_words(p)).collect();
+        let only_behind = raw.names.only_behind.iter();
+        let only_behind = only_behind
+            .map(|(word, before)| (normalise(word), plain_words(before).into_iter().collect()))
+            .collect();
         Ok(Self {
+            only_behind,
             calendar,
             dates,
             kinds,
@@ -257,6 +264,17 @@ impl Phrases {
     /// Whether `word` is an everyday word, which is nobody's crop.
     pub(crate) fn is_ordinary(&self, word: &Word) -> bool {
         self.ordinary.contains(&word.plain)
+    }
+
+    /// Whether an everyday word that is a name besides is a name here: written with its accents,
+    /// alone, or behind certain words. "Mais" is "but" in French, and "le mais" is sweet corn.
+    pub(crate) fn is_name_here(&self, words: &[Word], at: usize) -> bool {
+        let Some(word) = words.get(at) else { return true };
+        let Some(leads) = self.only_behind.get(&word.plain) else { return true };
+        let before = at.checked_sub(1).and_then(|before| words.get(before));
+        let led = before
+            .is_some_and(|before| before.pause == Pause::None && leads.contains(&before.plain));
+        led || words.len() == 1 || word.written.to_lowercase() != word.plain
     }
 
     /// Whether `word` may stand inside an unknown name, though not begin one: "fruit", "flower".

@@ -1,6 +1,7 @@
 //! The lists of questions in `tests/questions`, each held to what a person means by it.
 
 use std::collections::HashSet;
+use std::sync::OnceLock;
 
 use serde::Deserialize;
 
@@ -119,7 +120,7 @@ fn in_short(quantities: &Quantities) -> String {
 
 /// Holds a list to 97 in a hundred and to no wrong crop, and tells the figure.
 #[allow(clippy::print_stdout, reason = "the figure is what the test is for")]
-fn hold(name: &str, text: &str, at_least: usize) {
+pub(super) fn hold(name: &str, reader: &Understanding, text: &str, at_least: usize) {
     let list: List = toml::from_str(text).expect("the questions");
     let today: NaiveDate = list.today.parse().expect("a date");
     let asked: HashSet<&str> = list.questions.iter().map(|q| q.ask.as_str()).collect();
@@ -128,7 +129,7 @@ fn hold(name: &str, text: &str, at_least: usize) {
     let mut wrong = Vec::new();
     let mut wrong_crops = Vec::new();
     for question in &list.questions {
-        let got = english().understand(&question.ask, today);
+        let got = reader.understand(&question.ask, today);
         let mistakes = question.mistakes(&got, today);
         if !mistakes.is_empty() {
             wrong.push(format!("{:?}: {}", question.ask, mistakes.join("; ")));
@@ -146,10 +147,59 @@ fn hold(name: &str, text: &str, at_least: usize) {
 
 #[test]
 fn english_questions_are_understood() {
-    hold("en", include_str!("../../../tests/questions/en.toml"), 150);
+    hold("en", english(), include_str!("../../../tests/questions/en.toml"), 150);
 }
 
 #[test]
 fn english_questions_that_were_set_aside_are_understood() {
-    hold("en, set aside", include_str!("../../../tests/questions/en_set_aside.toml"), 150);
+    let questions = include_str!("../../../tests/questions/en_set_aside.toml");
+    hold("en, set aside", english(), questions, 150);
+}
+
+fn reader(names: &str, phrases: &str) -> Understanding {
+    let catalogue = Catalogue::embedded().expect("the catalogue");
+    let names = Names::from_toml(names, &catalogue).expect("the names");
+    Understanding::new(phrases, names).expect("the phrases")
+}
+
+fn german() -> &'static Understanding {
+    static GERMAN: OnceLock<Understanding> = OnceLock::new();
+    GERMAN.get_or_init(|| {
+        reader(
+            include_str!("../../../locales/de/crops.toml"),
+            include_str!("../../../locales/de/phrases.toml"),
+        )
+    })
+}
+
+#[test]
+fn german_questions_are_understood() {
+    hold("de", german(), include_str!("../../../tests/questions/de.toml"), 70);
+}
+
+#[test]
+fn german_questions_that_were_set_aside_are_understood() {
+    let questions = include_str!("../../../tests/questions/de_set_aside.toml");
+    hold("de, set aside", german(), questions, 60);
+}
+
+fn french() -> &'static Understanding {
+    static FRENCH: OnceLock<Understanding> = OnceLock::new();
+    FRENCH.get_or_init(|| {
+        reader(
+            include_str!("../../../locales/fr/crops.toml"),
+            include_str!("../../../locales/fr/phrases.toml"),
+        )
+    })
+}
+
+#[test]
+fn french_questions_are_understood() {
+    hold("fr", french(), include_str!("../../../tests/questions/fr.toml"), 70);
+}
+
+#[test]
+fn french_questions_that_were_set_aside_are_understood() {
+    let questions = include_str!("../../../tests/questions/fr_set_aside.toml");
+    hold("fr, set aside", french(), questions, 60);
 }

@@ -74,7 +74,9 @@ async fn the_kept_forms_stay() {
     let member = bench.keep(&group(7, -5), &changes, now).await.unwrap().member.id;
     let named = morning(member, 7, "2026-04-10", &["pea.so.s.2026"]);
     bench.store.keep_mornings(&[named], now).await.unwrap();
-    bench.keep(&private(7), &[], now).await.unwrap();
+    let mut by_app = private(7);
+    by_app.from.language = Some("de-at".to_owned());
+    bench.keep(&by_app, &[], now).await.unwrap();
 
     let text = |statement: &'static str| {
         let reader = bench.store.reader.clone();
@@ -88,6 +90,7 @@ async fn the_kept_forms_stay() {
             r#"{"dates":{"last":"05-15","first":"09-25","basis":"trusted"}}"#,
         ),
         ("SELECT zone || ' ' || units FROM members", "America/Argentina/Ushuaia metric"),
+        ("SELECT app_language FROM members", "de-AT"),
         ("SELECT reachable || ' ' || reminder_minutes FROM members", "1 425"),
         ("SELECT place || ' ' || cover FROM members", "heat_mat cold_frame"),
         ("SELECT months FROM members", r#"{"hot":[6,7,8,9],"wet":[1,11,12]}"#),

@@ -109,6 +109,12 @@ impl World {
         Person::new(Arc::clone(&self.platform), self.eye(), user, name)
     }
 
+    /// A person who has not met the bot, and whose app is set to this language.
+    pub fn person_reading(&self, name: &str, language: &str) -> Person {
+        let user = self.platform.add_user(name, Some(language));
+        Person::new(Arc::clone(&self.platform), self.eye(), user, name)
+    }
+
     /// A person who has pressed *Start*, and read the greeting.
     pub async fn member(&self, name: &str) -> Person {
         let person = self.person(name);
