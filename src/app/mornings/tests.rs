@@ -158,7 +158,10 @@ fn season(
             let away = holiday.is_some_and(|(from, length)| {
                 let holiday = first + Days::new(from)..first + Days::new(from + length);
                 // Told of late, or only quiet days outside the holiday: the holiday has the rest.
-                holiday.start <= window.ideal_to && window.ideal_from < holiday.end
+                // Where all good days are quiet, the day before them on which it is told may lie
+                // in the holiday; it is told then when the holiday is set.
+                let told_by = habits.quiet.last_allowed(window.ideal_to).min(window.ideal_from);
+                holiday.start <= window.ideal_to && told_by < holiday.end
             });
             if date == window.ideal_to && whole && !away && days > 7 {
                 let told = marks.get(&job.job.key).is_some_and(|mark| mark.named_on.is_some());
