@@ -59,9 +59,21 @@ impl Voice {
     /// date where both are the same.
     #[must_use]
     pub fn range(&self, from: NaiveDate, to: NaiveDate) -> String {
-        let (first, last) = (self.date(from), self.date(to));
+        self.range_of([from, to], [self.date(from), self.date(to)])
+    }
+
+    /// The same with the year: "March 27 to April 10, 2027", "May 15–29, 2027".
+    #[must_use]
+    pub fn range_with_year(&self, from: NaiveDate, to: NaiveDate) -> String {
+        let same_month = (from.year(), from.month()) == (to.year(), to.month());
+        let one_year = from.year() == to.year() && !same_month;
+        let first = if one_year { self.date(from) } else { self.date_with_year(from) };
+        self.range_of([from, to], [first, self.date_with_year(to)])
+    }
+
+    fn range_of(&self, [from, to]: [NaiveDate; 2], [first, last]: [String; 2]) -> String {
         if from == to {
-            return first;
+            return last;
         }
         let same_month = (from.year(), from.month()) == (to.year(), to.month()) && from < to;
         if same_month && let Some(parts) = around_the_day(&first, &last) {
