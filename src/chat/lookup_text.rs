@@ -112,7 +112,7 @@ fn window_line(crop: &Crop, step: Step, window: &Window, speech: &Speech, on: Na
     let voice = &speech.voice;
     let days = if window.ideal_from == window.ideal_to {
         date(speech, window.ideal_from, on)
-    } else if window.ideal_to.year() > on.year() {
+    } else if window.ideal_from.year() > on.year() {
         voice.range_with_year(window.ideal_from, window.ideal_to)
     } else {
         voice.range(window.ideal_from, window.ideal_to)

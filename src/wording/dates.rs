@@ -128,6 +128,16 @@ mod tests {
     }
 
     #[test]
+    fn a_stretch_of_another_year_says_so_once_where_it_can() {
+        let voice = voice("en-US");
+        let told = |from, to| voice.range_with_year(day(from), day(to)).replace('\u{a0}', " ");
+        assert_eq!(told("2027-03-27", "2027-04-10"), "March 27 to April 10, 2027");
+        assert_eq!(told("2027-05-22", "2027-05-29"), "May 22–29, 2027");
+        assert_eq!(told("2027-05-22", "2027-05-22"), "May 22, 2027");
+        assert_eq!(told("2026-12-20", "2027-01-05"), "December 20, 2026 to January 5, 2027");
+    }
+
+    #[test]
     fn dates_are_written_as_the_region_writes_them() {
         let told = |tag: &str| {
             let voice = voice(tag);
