@@ -221,7 +221,7 @@ impl Asked<'_> {
             let crop = subject.crop.as_ref();
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
-                let text = when_text(crop, first, self.understood.step, self.speech);
+                let text = when_text(crop, self.garden, first, self.understood.step, self.speech);
                 let cover = cover_line(crop, self.garden, first, self.speech);
                 let text = [text].into_iter().chain(cover).collect::<Vec<_>>().join("\n");
                 parts.push(self.headed(&subject, text));
@@ -324,14 +324,14 @@ impl Asked<'_> {
             format!(
                 "{}\n{}",
                 voice.say("ripens-no-frost", &about),
-                when_text(crop, weighed, None, self.speech)
+                when_text(crop, self.garden, weighed, None, self.speech)
             )
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {
             voice.say("verdict-season-too-short", &about)
         } else {
-            when_text(crop, weighed, None, self.speech)
+            when_text(crop, self.garden, weighed, None, self.speech)
         }
     }
 

@@ -3,15 +3,20 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
-    Assessment, Crop, Label, Light, Place, Reason, StartFrom, Step, Treatment, Way, Window, Windows,
+    Assessment, Crop, Garden, Label, Light, Place, Reason, StartFrom, Step, Treatment, Way, Window,
+    Windows, windows as windows_of,
 };
 use crate::wording::{Speech, args, sentence};
 
 use super::caution_text::caution_line;
 
 /// The season's windows of a crop, a line each; one step's alone where it was asked for.
+///
+/// A window that is over has no line. Where none is left, the lines are the next season's; where
+/// only the steps of plants already begun are left, the next season's sowing follows them.
 pub(super) fn when_text(
     crop: &Crop,
+    garden: Garden,
     weighed: &Assessment,
     step: Option<Step>,
     speech: &Speech,
@@ -34,18 +39,44 @@ pub(super) fn when_text(
         Some(step) if !windows.of(step).is_empty() => vec![step],
         _ => ordered_steps(crop),
     };
-    let mut lines = vec![sentence(&when_head(crop, weighed, windows, speech))];
-    for step in steps {
-        for window in windows.of(step) {
-            let mut window = *window;
-            if weighed.season.is_some_and(|season| season.dry.is_some()) {
-                // The season is one, so its windows are not for autumn alone.
-                window.label = Label::Spring;
-            }
-            lines.push(window_line(crop, step, &window, speech, weighed.on));
+    let open = |steps: &[Step], windows: &Windows| -> Vec<(Step, Window)> {
+        let of_step = |step: Step| windows.of(step).iter().map(move |window| (step, *window));
+        steps
+            .iter()
+            .copied()
+            .flat_map(of_step)
+            .filter(|(_, window)| window.to >= weighed.on)
+            .collect()
+    };
+    let mut told = open(&steps, windows);
+    let next = next_season(crop, garden, weighed);
+    let begins = |step: Step| step.is_sowing() || crop.ways.is_empty();
+    let mut headed = weighed;
+    if let Some(next) = &next {
+        if told.is_empty() {
+            headed = next;
+            told = open(&steps, &next.windows);
+        } else if !told.iter().any(|(step, _)| begins(*step)) && step.is_none() {
+            let sowing: Vec<Step> = steps.into_iter().filter(|step| begins(*step)).collect();
+            told.extend(open(&sowing, &next.windows));
         }
     }
+    let mut lines = vec![sentence(&when_head(crop, headed, &headed.windows, speech))];
+    for (step, mut window) in told {
+        if headed.season.is_some_and(|season| season.dry.is_some()) {
+            // The season is one, so its windows are not for autumn alone.
+            window.label = Label::Spring;
+        }
+        lines.push(window_line(crop, step, &window, speech, weighed.on));
+    }
     lines.join("\n")
+}
+
+/// The same assessment with the season after and its windows.
+fn next_season(crop: &Crop, garden: Garden, weighed: &Assessment) -> Option<Assessment> {
+    let season = garden.season_of(weighed.season?.year + 1)?;
+    let windows = windows_of(crop, &season);
+    Some(Assessment { season: Some(season), windows, ..weighed.clone() })
 }
 
 fn when_head(crop: &Crop, weighed: &Assessment, windows: &Windows, speech: &Speech) -> String {
@@ -81,6 +112,8 @@ fn window_line(crop: &Crop, step: Step, window: &Window, speech: &Speech, on: Na
     let voice = &speech.voice;
     let days = if window.ideal_from == window.ideal_to {
         date(speech, window.ideal_from, on)
+    } else if window.ideal_from.year() > on.year() {
+        voice.range_with_year(window.ideal_from, window.ideal_to)
     } else {
         voice.range(window.ideal_from, window.ideal_to)
     };

@@ -59,9 +59,21 @@ impl Voice {
     /// date where both are the same.
     #[must_use]
     pub fn range(&self, from: NaiveDate, to: NaiveDate) -> String {
-        let (first, last) = (self.date(from), self.date(to));
+        self.range_of([from, to], [self.date(from), self.date(to)])
+    }
+
+    /// The same with the year: "March 27 to April 10, 2027", "May 15–29, 2027".
+    #[must_use]
+    pub fn range_with_year(&self, from: NaiveDate, to: NaiveDate) -> String {
+        let same_month = (from.year(), from.month()) == (to.year(), to.month());
+        let one_year = from.year() == to.year() && !same_month;
+        let first = if one_year { self.date(from) } else { self.date_with_year(from) };
+        self.range_of([from, to], [first, self.date_with_year(to)])
+    }
+
+    fn range_of(&self, [from, to]: [NaiveDate; 2], [first, last]: [String; 2]) -> String {
         if from == to {
-            return first;
+            return last;
         }
         let same_month = (from.year(), from.month()) == (to.year(), to.month()) && from < to;
         let plain =
@@ -146,6 +158,16 @@ mod tests {
 
     fn day(text: &str) -> NaiveDate {
         text.parse().expect("a date")
+    }
+
+    #[test]
+    fn a_stretch_of_another_year_says_so_once_where_it_can() {
+        let voice = voice("en-US");
+        let told = |from, to| voice.range_with_year(day(from), day(to)).replace('\u{a0}', " ");
+        assert_eq!(told("2027-03-27", "2027-04-10"), "March 27 to April 10, 2027");
+        assert_eq!(told("2027-05-22", "2027-05-29"), "May 22–29, 2027");
+        assert_eq!(told("2027-05-22", "2027-05-22"), "May 22, 2027");
+        assert_eq!(told("2026-12-20", "2027-01-05"), "December 20, 2026 to January 5, 2027");
     }
 
     #[test]

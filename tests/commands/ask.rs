@@ -198,3 +198,39 @@ fn will_it_ripen_reckons_from_the_day_asked() {
     let radish = ask("2026-07-20", "will radishes ripen?");
     assert_eq!(radish["answers"][0]["ripening"]["ripens"], "yes");
 }
+
+/// The answer to a question in a garden with these frost dates on a day.
+fn told(on: &str, [last, first]: [&str; 2], question: &str) -> String {
+    let flags = ["ask", "--on", on, "--last-frost", last, "--first-frost", first, question];
+    let run = sowbell(&flags);
+    assert_eq!(run.status, 0, "{}", run.err);
+    run.out.replace(['\u{a0}', '\u{202f}'], " ")
+}
+
+#[test]
+fn when_tells_no_window_that_is_over() {
+    let north = ["05-15", "10-05"];
+    // In July tomatoes are over in every step: the next spring counts, 49 to 35 days before the
+    // setting out on 22 May as in the spring before.
+    let tomato = told("2026-07-22", north, "when do I start tomatoes");
+    assert!(tomato.contains("last frost around May 15, 2027"), "{tomato}");
+    let sowing = "Sow tomatoes indoors: March 27 to April 10, 2027; worth it until May 9, 2027";
+    assert!(tomato.contains(sowing), "{tomato}");
+    assert!(tomato.contains("Set out tomatoes: May 22–29, 2027"), "{tomato}");
+    let step = told("2026-07-22", north, "when do tomatoes go out?");
+    assert!(step.contains("May 22–29, 2027") && !step.contains("Sow"), "{step}");
+    // While a window of this season is open, it is told and the one that is over is not.
+    let out = told("2026-05-20", north, "when do I start tomatoes");
+    assert!(out.contains("Set out tomatoes: May 22–29; worth it until June 13\n"), "{out}");
+    assert!(out.contains("Sow tomatoes indoors: March 27 to April 10, 2027"), "{out}");
+    assert_eq!(out.matches("Sow tomatoes").count(), 1, "{out}");
+    // Its last day counts.
+    let last_day = told("2026-05-09", north, "when do I start tomatoes");
+    assert!(last_day.contains("March 27 to April 10; worth it until May 9"), "{last_day}");
+    assert!(!last_day.contains("2027"), "{last_day}");
+    // In the south the season that ends on 1 May began in the year before.
+    let south = told("2026-04-22", ["09-15", "05-01"], "when do I start tomatoes");
+    assert!(south.contains("last frost around September 15:"), "{south}");
+    assert!(south.contains("Sow tomatoes indoors: July 28 to August 11;"), "{south}");
+    assert!(!south.contains("2025"), "{south}");
+}

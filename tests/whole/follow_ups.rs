@@ -89,3 +89,15 @@ async fn a_sentence_tells_the_day_of_a_sowing_at_its_beginning() {
     let told = fern.asks("Yesterday I sowed 12 basil").await.text;
     assert!(told.contains("April 21"), "{told}");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_question_about_something_else_is_none_about_the_crop_before() {
+    let world = World::start(SPRING).await;
+    let fern = world.member("Fern").await;
+    fern.asks("/frost 05-15 10-05").await;
+    for other in ["is it safe for my cat", "is it safe to eat rhubarb leaves", "is it spring"] {
+        fern.asks("can I start cabbages now?").await;
+        let told = fern.asks(other).await.text;
+        assert!(told.starts_with("I did not understand that"), "{other}: {told}");
+    }
+}

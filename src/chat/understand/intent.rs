@@ -37,7 +37,7 @@ fn rest_is(rest: Rest, line: &ItemLine, from: usize, end: usize, phrases: &Phras
         Rest::Bare => (0..line.items.len()).all(|at| {
             is_known(line, at) && line.word(at).is_none_or(|id| phrases.bare.contains(&id))
         }),
-        Rest::Known => (0..line.items.len()).all(|at| is_known(line, at)),
+        Rest::Known => all_known(line),
         Rest::Object if line.has(Sort::Crops) => {
             let within = || object_within_may_be_the_crop(line, from..end, phrases);
             object_may_be_the_crop(line, end, phrases)
@@ -45,6 +45,11 @@ fn rest_is(rest: Rest, line: &ItemLine, from: usize, end: usize, phrases: &Phras
         }
         Rest::Object => object_is_nothing(line, from, end, phrases),
     }
+}
+
+/// Whether every item belongs to the talk of sowing.
+pub(crate) fn all_known(line: &ItemLine) -> bool {
+    (0..line.items.len()).all(|at| is_known(line, at))
 }
 
 /// Whether an item belongs to the talk of sowing: a phrase word, a figure, a date or a crop.

@@ -90,9 +90,11 @@ pub(crate) fn lean(
                 understood.kind = understood.kind.or(before.kind);
                 take_intent(understood, before);
                 take_rest(understood, before);
-            } else if has_crops && line.put_crop_for(&phrases.pronouns) {
+            } else if has_crops && intent::all_known(line) && line.put_crop_for(&phrases.pronouns) {
+                // A question that only names a crop says nothing where "it" stands for one: "is
+                // it spring" is about no crop.
                 let rule = intent::rule(line, phrases, &understood.quantities);
-                if let Some(rule) = rule {
+                if let Some(rule) = rule.filter(|rule| !rule.leans) {
                     understood.intent = rule.is;
                     understood.crops.clone_from(&before.crops);
                 }
@@ -224,6 +226,17 @@ mod tests {
             "tomato soup?",
             "good",
             "see you tomorrow",
+            "is it safe for my cat",
+            "is it safe to eat rhubarb leaves",
+            "is it safe to eat",
+            "are they ok to eat?",
+            "is it OK to smoke",
+            "is it spring",
+            "is it cold outside",
+            "can i start it in my car",
+            "did I sow it",
+            "did I plant them outside",
+            "I don't want to sow them",
         ] {
             let (intent, named, ..) = after("can I start cucumbers now?", second);
             assert_eq!((intent, named), (Intent::Unknown, crops(&[])), "{second}");
