@@ -24,6 +24,9 @@ impl Knowledge {
         let tongue = self.tongue(language);
         let read = self.read_packet_text(text, language);
         let (crop, name) = head_of(&read.head, tongue, speech)?;
+        // "Start 6 weeks before the last frost" depends on the crop.
+        let raised = self.catalogue.get(crop.as_str()).is_none_or(|crop| crop.indoors.is_some());
+        let read = if raised { read } else { self.read_packet_of(text, language, raised) };
         let packet = read.packet.checked().map_err(|error| packet_error(error, speech))?;
         Ok(Variety { id: 0, crop, name, packet })
     }
@@ -31,7 +34,11 @@ impl Knowledge {
     /// A packet's text by the words of the reader's language, or else by English ones, which
     /// stand on many packets.
     pub(super) fn read_packet_text(&self, text: &str, language: &LanguageTag) -> PacketText {
-        let by = |words: &PacketWords| read_packet(text, words);
+        self.read_packet_of(text, language, true)
+    }
+
+    fn read_packet_of(&self, text: &str, language: &LanguageTag, raised: bool) -> PacketText {
+        let by = |words: &PacketWords| read_packet(text, words, raised);
         let read = by(&self.tongue(language).packet);
         if read.packet.is_empty() { by(&self.tongue(&LanguageTag::default()).packet) } else { read }
     }

@@ -114,6 +114,39 @@ async fn what_is_wrong_with_a_packet_is_said_and_changes_nothing() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn starts_and_names_are_read_as_packets_write_them() {
+    let world = World::start("2026-04-10T12:00:00Z").await;
+    let fern = grower(&world).await;
+    for (said, noted) in [
+        (
+            "tomato Amber Bell: Start 6-8 weeks before last frost, transplant out when nights are above 50F",
+            "Noted: tomato “Amber Bell”, start indoors 6–8 weeks before the last frost.",
+        ),
+        (
+            "pepper Aldo: start 8 weeks before last frost and set out 2 weeks after last frost",
+            "Noted: pepper “Aldo”, start indoors 8 weeks before the last frost and set out 2 weeks after",
+        ),
+        (
+            "pea Alder: plant 4-6 weeks before last frost",
+            "Noted: pea “Alder”, sow in the ground 4–6 weeks before the",
+        ),
+        (
+            "pea Alder Two: sow as soon as soil can be worked, 4-6 weeks before last frost",
+            "Noted: pea “Alder Two”, sow in the ground 4–6 weeks before the last frost",
+        ),
+        ("tomato Sunrise F1: 57 days", "Noted: tomato “Sunrise F1”, 57 days to harvest"),
+        ("tomato Sweet 100, 65 days", "Noted: tomato “Sweet 100”, 65 days to harvest"),
+        ("tomato 4th of July: 49 days", "Noted: tomato “4th of July”, 49 days to harvest"),
+        ("pepper Long One: 70 days", "Noted: pepper “Long One”, 70 days to harvest"),
+    ] {
+        let answer = fern.asks(&format!("/variety {said}")).await.text;
+        assert!(answer.starts_with(noted), "{said}: {answer}");
+    }
+    let verdict = fern.asks("can I start Sunrise F1 now?").await.text;
+    assert!(verdict.contains("“Sunrise F1”"), "{verdict}");
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn in_the_group_a_bare_name_is_everybodys_crop() {
     let world = World::start("2026-03-20T12:00:00Z").await;
     let fern = grower(&world).await;

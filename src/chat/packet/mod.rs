@@ -4,6 +4,7 @@
 //! number means is told by the words nearest to it, up to the next comma or the end of the
 //! sentence ([`read`]). Nothing here fails on any text: what is not understood is passed over.
 
+mod head;
 mod lexer;
 mod read;
 mod words;

@@ -1,5 +1,6 @@
 //! What the numbers of a packet's text mean.
 
+use super::head::numbers_begin;
 use super::lexer::{Piece, Token, lex};
 use super::words::PacketWords;
 use crate::planning::{CountedFrom, Packet, PacketOutdoors, Span};
@@ -17,40 +18,23 @@ pub struct PacketText {
 }
 
 /// Reads a packet's text with the words of a language.
+///
+/// `raised_indoors` tells whether the crop is one that is raised indoors: of such a crop "start 6
+/// weeks before the last frost" means indoors, and of any other it means in the ground.
 #[must_use]
-pub fn read_packet(text: &str, words: &PacketWords) -> PacketText {
-    let tokens = lex(text);
-    let head_end = (0..tokens.len()).find(|at| begins_numbers(&tokens, *at, words));
+pub fn read_packet(text: &str, words: &PacketWords, raised_indoors: bool) -> PacketText {
+    let mut tokens = lex(text);
+    let head_end = numbers_begin(text, &tokens, words);
     let head_to = head_end.and_then(|at| tokens.get(at)).map_or(text.len(), |token| token.from);
-    let reading = Reading { words, items: items(&tokens, words) };
+    // The figures before it are the name's.
+    tokens.retain(|token| token.from >= head_to || !matches!(token.is, Piece::Number(_)));
+    let reading = Reading { words, raised_indoors, items: items(&tokens, words) };
     let (packet, sure) = reading.packet();
     PacketText { head: text.get(..head_to).unwrap_or_default().to_owned(), packet, sure }
 }
 
-fn begins_numbers(tokens: &[Token], at: usize, words: &PacketWords) -> bool {
-    let rest = tokens.get(at..).unwrap_or_default();
-    match rest.first().map(|token| &token.is) {
-        Some(Piece::Number(_)) => true,
-        Some(Piece::Word(_)) => {
-            let ahead: Vec<&str> = rest
-                .iter()
-                .map_while(|token| match &token.is {
-                    Piece::Word(word) => Some(word.as_str()),
-                    // "start-indoors"
-                    Piece::Dash => Some("-"),
-                    _ => None,
-                })
-                .filter(|word| *word != "-")
-                .take(6)
-                .collect();
-            words.opens(&ahead)
-        }
-        _ => false,
-    }
-}
-
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Unit {
+pub(super) enum Unit {
     None,
     Days,
     Weeks,
@@ -59,7 +43,7 @@ enum Unit {
 }
 
 #[derive(Debug, Clone, PartialEq, Eq)]
-enum Item {
+pub(super) enum Item {
     /// Two numbers in hundredths of the unit, the lower first.
     Quantity(i64, i64, Unit),
     Word(String),
@@ -68,7 +52,7 @@ enum Item {
 }
 
 /// Joins ranges and units to their numbers.
-fn items(tokens: &[Token], words: &PacketWords) -> Vec<Item> {
+pub(super) fn items(tokens: &[Token], words: &PacketWords) -> Vec<Item> {
     let mut items = Vec::new();
     let mut at = 0;
     let number = |at: usize| match tokens.get(at).map(|token| &token.is) {
@@ -129,6 +113,8 @@ fn unit(token: Option<&Token>, words: &PacketWords) -> Unit {
 /// Where the seed or the plant goes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Side {
+    /// "Start" or "sow" with no word for the place.
+    Started,
     Indoors,
     InPlace,
     SetOut,
@@ -136,6 +122,7 @@ enum Side {
 
 struct Reading<'w> {
     words: &'w PacketWords,
+    raised_indoors: bool,
     items: Vec<Item>,
 }
 
@@ -169,7 +156,7 @@ impl Reading<'_> {
                         sure = true;
                     } else if self.words.passing.are_in(&around.before) {
                         // "thin after 20 days"
-                    } else if self.is_emergence(&around) {
+                    } else if self.is_emergence(&packet, named_days, &around) {
                         packet.emerge_days.get_or_insert(span);
                     } else {
                         let named = self.words.ripe.are_in(&around.before)
@@ -252,13 +239,16 @@ impl Reading<'_> {
         }
         let offset = if earlier { Span { low: -span.high, high: -span.low } } else { span };
         match (side, earlier) {
-            (Some(Side::Indoors) | None, true) => {
+            (Some(Side::Started) | None, true) if !self.raised_indoors => {
+                packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
+            }
+            (Some(Side::Indoors | Side::Started) | None, true) => {
                 packet.indoors_weeks.get_or_insert(span);
             }
             (Some(Side::SetOut), _) => {
                 packet.set_out_weeks.get_or_insert(offset);
             }
-            (Some(Side::InPlace | Side::Indoors) | None, _) => {
+            (Some(Side::InPlace | Side::Indoors | Side::Started) | None, _) => {
                 packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
             }
         }
@@ -268,6 +258,7 @@ impl Reading<'_> {
     /// The side that is named nearest before the number, or else first behind it.
     fn side(&self, around: &Around<'_>) -> Option<Side> {
         let lists = [
+            (&self.words.start, Side::Started),
             (&self.words.indoors, Side::Indoors),
             (&self.words.in_place, Side::InPlace),
             (&self.words.set_out, Side::SetOut),
@@ -294,14 +285,77 @@ impl Reading<'_> {
                     .unwrap_or(&around.sentence_behind),
             )
         };
-        nearest(&around.sentence_before).or_else(behind)
+        match nearest(&around.sentence_before) {
+            Some(Side::Started) => Some(self.place_of_start(around)),
+            Some(side) => Some(side),
+            None => behind().filter(|side| *side != Side::SetOut || !self.comes_later(around)),
+        }
     }
 
-    fn is_emergence(&self, around: &Around<'_>) -> bool {
+    /// Where a start happens whose verb stands before the number: "outdoors: sow 4 weeks before
+    /// last frost", "start 6 weeks before last frost indoors".
+    fn place_of_start(&self, around: &Around<'_>) -> Side {
         let words = self.words;
-        let named = words.come_up.are_in(&around.before) || words.come_up.are_in(&around.behind);
+        let before = &around.sentence_before;
+        let verb = words.start.last_in(before).unwrap_or(0);
+        let label = before.get(..verb).unwrap_or_default();
+        if words.in_place.last_end(label).is_some_and(|(end, _)| end == verb)
+            && words.set_out.last_end(label).is_none_or(|(end, _)| end < verb)
+        {
+            return Side::InPlace;
+        }
+        // What is done next, "and transplant outdoors", has a place of its own.
+        let next = [&words.set_out, &words.start].map(|list| list.first_in(&around.behind));
+        let to = next.into_iter().flatten().min().unwrap_or(around.behind.len());
+        let behind = around.behind.get(..to).unwrap_or_default();
+        if words.in_place.are_in(behind) {
+            Side::InPlace
+        } else if words.indoors.are_in(behind) {
+            Side::Indoors
+        } else {
+            Side::Started
+        }
+    }
+
+    /// Whether the setting out behind a number of weeks before the frost is what comes next and
+    /// not what the number is of: "6-8 weeks before last frost, transplant out when nights are
+    /// warm", but "2 weeks before last frost set out".
+    fn comes_later(&self, around: &Around<'_>) -> bool {
+        let words = self.words;
+        let first = |list: &super::words::Phrases| list.first_in(&around.behind);
+        let earlier = match (first(&words.before), first(&words.after)) {
+            (Some(before), Some(after)) => before < after,
+            (before, _) => before.is_some(),
+        };
+        let frost_to = words.frost.last_end(&around.behind).map(|(end, _)| end);
+        earlier && frost_to.is_none_or(|end| first(&words.set_out) != Some(end))
+    }
+
+    /// Whether days are those until the seed comes up: of the words around them the nearest
+    /// decides.
+    fn is_emergence(&self, packet: &Packet, named_days: bool, around: &Around<'_>) -> bool {
+        let words = self.words;
+        let distance = |list: &super::words::Phrases| {
+            let before = list.last_end(&around.before).map(|(end, _)| around.before.len() - end);
+            let behind = list.first_in(&around.behind);
+            before.into_iter().chain(behind).min()
+        };
         // "75 days from germination" counts from it.
-        named && self.counted_from(around).is_none() && !words.ripe.are_in(&around.before)
+        let counts_from = words.come_up.first_in(&around.behind).is_some_and(|at| {
+            words.from_sowing.first_in(&around.behind).is_some_and(|from| from < at)
+        });
+        match (distance(&words.come_up), distance(&words.ripe)) {
+            (None, _) => false,
+            (Some(_), _) if counts_from => false,
+            (Some(_), None) => true,
+            // The other word's figure has been read: "6-10 days to germination, 60 to harvest".
+            (Some(_), Some(_)) if packet.emerge_days.is_some() => false,
+            (Some(_), Some(_)) if named_days => true,
+            // Between two words at the same distance, "harvest 60 days germination", the one
+            // before it decides.
+            (Some(up), Some(ripe)) if up == ripe => !words.ripe.are_in(&around.before),
+            (Some(up), Some(ripe)) => up < ripe,
+        }
     }
 
     fn counted_from(&self, around: &Around<'_>) -> Option<CountedFrom> {

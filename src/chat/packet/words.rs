@@ -24,6 +24,9 @@ pub struct PacketWords {
     pub(super) millimetres: Phrases,
     pub(super) range: Phrases,
     pub(super) indoors: Phrases,
+    /// Absent where a language's file is older than this list.
+    #[serde(default)]
+    pub(super) start: Phrases,
     pub(super) in_place: Phrases,
     pub(super) set_out: Phrases,
     pub(super) before: Phrases,
@@ -44,7 +47,7 @@ pub struct PacketWords {
 }
 
 /// Phrases in the plain form of words.
-#[derive(Debug, Clone, Deserialize)]
+#[derive(Debug, Clone, Default, Deserialize)]
 #[serde(from = "Vec<String>")]
 pub(super) struct Phrases(Vec<Phrase>);
 

@@ -2,7 +2,9 @@
 
 use super::crops::Named;
 use super::words::{Pause, Word};
-use super::{LIST_CHARACTERS, QUESTION_CHARACTERS, SownText, Subject, Understanding, Understood};
+use super::{
+    Intent, LIST_CHARACTERS, QUESTION_CHARACTERS, SownText, Subject, Understanding, Understood,
+};
 use crate::catalogue::{Meaning, normalise};
 use crate::club::Variety;
 use crate::planning::CropId;
@@ -93,12 +95,26 @@ impl Understanding {
     }
 
     /// Whether a name is made of nothing but words that questions and dates are made of, so that
-    /// it could not be told from them.
+    /// it could not be told from them. Several such words together are a name, "Long One", where
+    /// they say nothing to the bot: no question, no step and no day.
     #[must_use]
     pub fn is_common(&self, name: &str) -> bool {
-        self.words(name, QUESTION_CHARACTERS)
+        let words = self.words(name, QUESTION_CHARACTERS);
+        let known = words
             .iter()
-            .all(|word| word.id.is_some() || word.plain.chars().all(|c| c.is_ascii_digit()))
+            .all(|word| word.id.is_some() || word.plain.chars().all(|c| c.is_ascii_digit()));
+        // Short words, such as "can I", stand side by side in any question.
+        let long = words.len() > 1 && words.iter().any(|word| word.plain.chars().count() > 3);
+        known && !(long && self.says_nothing(name, words))
+    }
+
+    fn says_nothing(&self, name: &str, words: Vec<Word>) -> bool {
+        // Which day it is makes no difference to whether one is named.
+        let read = self.understand_words(name, words, NaiveDate::default(), None);
+        read.intent == Intent::Unknown
+            && read.step.is_none()
+            && !read.date_given
+            && read.date_trouble.is_none()
     }
 
     /// The words with each own name taken out beside its crop's name, and put for its crop's name
@@ -199,7 +215,6 @@ fn crop_of(named: &Named<'_>) -> Option<CropId> {
 mod tests {
     use super::*;
     use crate::catalogue::Catalogue;
-    use crate::chat::understand::Intent;
     use crate::planning::{Packet, Step};
 
     fn own() -> Vec<OwnName> {
@@ -257,5 +272,10 @@ mod tests {
         assert!(english.is_common("now"));
         assert!(english.is_common("12"));
         assert!(!english.is_common("Early Lantern"));
+        assert!(!english.is_common("Long One"));
+        assert!(!english.is_common("Sunrise F1"));
+        for said in ["right now", "can I", "May 1", "next week", "sow indoors"] {
+            assert!(english.is_common(said), "{said}");
+        }
     }
 }

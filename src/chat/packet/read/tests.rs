@@ -9,7 +9,7 @@ fn words() -> PacketWords {
 }
 
 fn read(text: &str) -> Packet {
-    read_packet(text, &words()).packet
+    read_packet(text, &words(), true).packet
 }
 
 #[expect(clippy::unnecessary_wraps, reason = "each number of a packet may be missing")]
@@ -95,7 +95,7 @@ fn coming_up_depth_and_spacing() {
 
 #[test]
 fn what_stands_before_the_numbers() {
-    let head = |text: &str| read_packet(text, &words()).head;
+    let head = |text: &str| read_packet(text, &words(), true).head;
     assert_eq!(
         head("tomato Early Lantern: start indoors 6 weeks before frost"),
         "tomato Early Lantern: "
@@ -106,7 +106,7 @@ fn what_stands_before_the_numbers() {
 
 #[test]
 fn only_a_packets_own_words_make_it_sure() {
-    let sure = |text: &str| read_packet(text, &words()).sure;
+    let sure = |text: &str| read_packet(text, &words(), true).sure;
     assert!(sure("tomato: start indoors 6 weeks before last frost"));
     assert!(sure("beans, matures in 55 days"));
     assert!(!sure("tomatoes in 75 days"));
@@ -123,20 +123,110 @@ fn absurd_numbers_are_read_as_they_stand() {
     assert!(read("99999999999999999999 days").days.is_some_and(|days| days.low > 300));
 }
 
+#[test]
+fn a_start_before_the_last_frost_is_indoors_for_crops_raised_indoors() {
+    let indoors = Packet { indoors_weeks: span(6, 8), ..Packet::default() };
+    for text in [
+        "Amber Bell: Start 6-8 weeks before last frost, transplant out when nights are above 50F",
+        "Start 6-8 weeks before last frost and transplant outdoors when nights are above 50F",
+        "6-8 weeks before last frost, transplant out when nights are above 50F",
+        "Transplant out when nights are warm, start 6-8 weeks before last frost",
+        "Plant outdoors in warm soil, or start 6-8 weeks before last frost",
+        "Sow seeds ¼ inch deep 6-8 weeks before last frost",
+        "start 6-8 weeks before last frost indoors",
+    ] {
+        let read = read(text);
+        assert_eq!(
+            (read.indoors_weeks, read.set_out_weeks, read.outdoors),
+            (indoors.indoors_weeks, None, None),
+            "{text}"
+        );
+    }
+    let aldo = read("Aldo: start 8 weeks before last frost and set out 2 weeks after last frost");
+    assert_eq!((aldo.indoors_weeks, aldo.set_out_weeks), (span(8, 8), span(2, 2)));
+    assert_eq!(aldo.outdoors, None);
+    let set_out = read("2 weeks before last frost set out the plants");
+    assert_eq!((set_out.set_out_weeks, set_out.indoors_weeks), (span(-2, -2), None));
+}
+
+#[test]
+fn a_word_for_the_ground_makes_it_sowing_in_place() {
+    let ground = Some(PacketOutdoors::Weeks(Span { low: -6, high: -4 }));
+    let not_raised = |text: &str| read_packet(text, &words(), false).packet;
+    for text in [
+        "plant 4-6 weeks before last frost",
+        "sow as soon as soil can be worked, 4-6 weeks before last frost",
+        "start 4-6 weeks before last frost",
+    ] {
+        let read = not_raised(text);
+        assert_eq!((read.outdoors, read.indoors_weeks), (ground, None), "{text}");
+    }
+    for text in [
+        "Outdoors: sow 4-6 weeks before last frost",
+        "sow 4-6 weeks before last frost outdoors",
+        "direct sow 4-6 weeks before last frost",
+    ] {
+        let read = read(text);
+        assert_eq!((read.outdoors, read.indoors_weeks), (ground, None), "{text}");
+    }
+}
+
+#[test]
+fn the_figures_of_a_name_are_the_names() {
+    for (text, head) in [
+        ("tomato Sunrise F1: 57 days", "tomato Sunrise F1: "),
+        ("tomato Sunrise F1 - 57 days", "tomato Sunrise F1 - "),
+        ("tomato Sweet 100, 57 days", "tomato Sweet 100, "),
+        ("tomato Sweet 100 – 57 days", "tomato Sweet 100 – "),
+        ("tomato 4th of July: 57 days", "tomato 4th of July: "),
+        ("tomato Early Start: 57 days", "tomato Early Start: "),
+        ("tomato Sunrise start 6 weeks before last frost, 57 days", "tomato Sunrise "),
+        ("tomato Sunrise 57 to maturity", "tomato Sunrise "),
+    ] {
+        let read = read_packet(text, &words(), true);
+        assert_eq!(read.head, head);
+        assert_eq!(
+            (read.packet.days.map_or(57, |days| days.low), read.packet.emerge_days),
+            (57, None),
+            "{text}"
+        );
+    }
+    let read = read("tomato Sweet 100 germinates in 7 days, 65 days");
+    assert_eq!((read.emerge_days, read.days), (span(7, 7), span(65, 65)));
+}
+
+#[test]
+fn coming_up_and_harvest_in_one_sentence_keep_their_own_figures() {
+    for text in [
+        "germinates in 6-10 days, 60 days to harvest",
+        "germination in 6-10 days, harvest 60 days after sowing",
+        "germination 6-10 days harvest 60 days",
+        "6-10 days to germination and 60 days to harvest",
+        "60 days to harvest, 6-10 days to emergence",
+        "6-10 days to germination, 60 days to harvest",
+        "germination: 6-10 days harvest: 60 days",
+        "harvest 60 days germination 6-10 days",
+    ] {
+        let read = read(text);
+        assert_eq!((read.emerge_days, read.days), (span(6, 10), span(60, 60)), "{text}");
+    }
+    assert_eq!(read("75 days from germination").days, span(75, 75));
+}
+
 proptest! {
     #[test]
     fn no_text_breaks_it(text in ".{0,300}") {
-        let _ = read_packet(&text, &words()).packet.checked();
+        let _ = read_packet(&text, &words(), true).packet.checked();
     }
 
     #[test]
     fn no_packet_like_text_breaks_it(parts in prop::collection::vec(prop::sample::select(vec![
-        "start indoors ", "6", "-", "8", " weeks", " days", " before ", "after", " frost", ", ",
+        "start indoors ", "start ", "F1", "6", "-", "8", " weeks", " days", " before ", "after", " frost", ", ",
         ". ", "\n", "½", "1/0", "/", "\"", " deep", " apart", " rows ", " to ", "from seed",
         "99999999999999999999", "direct sow ", "danger of", "matures in ", ":", "–", "é",
     ]), 0..40)) {
         let text = parts.concat();
-        let read = read_packet(&text, &words());
+        let read = read_packet(&text, &words(), true);
         prop_assert!(text.starts_with(&read.head));
         let _ = read.packet.checked();
         for span in [read.packet.days, read.packet.indoors_weeks].into_iter().flatten() {
