@@ -94,7 +94,7 @@ fn packets_are_read() {
             "Vorkultur 6-8 Wochen vor dem letzten Frost, 75 Tage",
             "Im Haus vorziehen 6 bis 8 Wochen vor dem letzten Frost. Ernte nach 75 Tagen",
         ] {
-            let Packet { indoors_weeks, days, .. } = read_packet(text, &german.packet).packet;
+            let Packet { indoors_weeks, days, .. } = read_packet(text, &german.packet, true).packet;
             let span = |span: crate::planning::Span| (span.low, span.high);
             assert_eq!(indoors_weeks.map(span), Some((6, 8)), "{text}");
             assert_eq!(days.map(span), Some((75, 75)), "{text}");

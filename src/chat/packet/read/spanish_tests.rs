@@ -4,7 +4,7 @@ use super::*;
 
 fn read(text: &str) -> Packet {
     let words = include_str!("../../../../locales/es/packet.toml");
-    read_packet(text, &PacketWords::new(words).expect("the words")).packet
+    read_packet(text, &PacketWords::new(words).expect("the words"), true).packet
 }
 
 #[expect(clippy::unnecessary_wraps, reason = "each number of a packet may be missing")]
