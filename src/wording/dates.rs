@@ -59,7 +59,10 @@ impl Voice {
     /// date where both are the same.
     #[must_use]
     pub fn range(&self, from: NaiveDate, to: NaiveDate) -> String {
-        self.range_of([from, to], [self.date(from), self.date(to)])
+        let format = &self.tongue.formats.date;
+        self.range_of([from, to], [self.date(from), self.date(to)], |day| {
+            format.format(day).to_string()
+        })
     }
 
     /// The same with the year: "March 27 to April 10, 2027", "May 15–29, 2027".
@@ -68,16 +71,24 @@ impl Voice {
         let same_month = (from.year(), from.month()) == (to.year(), to.month());
         let one_year = from.year() == to.year() && !same_month;
         let first = if one_year { self.date(from) } else { self.date_with_year(from) };
-        self.range_of([from, to], [first, self.date_with_year(to)])
+        let format = &self.tongue.formats.date_with_year;
+        self.range_of([from, to], [first, self.date_with_year(to)], |day| {
+            format.format(day).to_string()
+        })
     }
 
-    fn range_of(&self, [from, to]: [NaiveDate; 2], [first, last]: [String; 2]) -> String {
+    /// `format` writes a day as it stands in a stretch within one month.
+    fn range_of(
+        &self,
+        [from, to]: [NaiveDate; 2],
+        [first, last]: [String; 2],
+        format: impl Fn(&Date<Gregorian>) -> String,
+    ) -> String {
         if from == to {
             return last;
         }
         let same_month = (from.year(), from.month()) == (to.year(), to.month()) && from < to;
-        let plain =
-            |date: NaiveDate| Some(self.tongue.formats.date.format(&calendar(date)?).to_string());
+        let plain = |date: NaiveDate| calendar(date).as_ref().map(&format);
         if same_month
             && let Some((first, last)) = plain(from).zip(plain(to))
             && let Some(parts) = around_the_day(&first, &last)
