@@ -102,7 +102,7 @@ async fn the_mornings_follow_the_cover() {
     insta::assert_snapshot!(named.join("\n"), @"
     Good morning! Friday, April 10:
     1. Sow lettuce indoors: late, but worth it until May 15.
-    2. Harden off lettuce: over 7 to 14 days, while nights stay above 32 °F.
+    2. Harden off lettuce: over 7 to 14 days, while nights stay above 45 °F.
     3. Set out lettuce: good until May 15.
     4. Sow lettuce in the ground: good until May 29.
     ");
