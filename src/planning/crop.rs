@@ -571,8 +571,10 @@ impl Crop {
         self.coldest_night_c.as_ref().map_or_else(|| self.class.is.coldest_night_c(), |s| s.is)
     }
 
-    /// Coldest night in degrees Celsius that it is hardened off through: 7 °C (45 °F; University
-    /// of Maryland Extension, 2023), or what a crop needs that bears less than that.
+    /// Coldest night in degrees Celsius that it is hardened off through: 7 °C, or what a crop needs
+    /// that bears less cold than that. University of Maryland Extension, 2023, gives 45 °F for
+    /// tender seedlings; that it holds for hardy ones before they are hardened is our own, careful
+    /// reading.
     #[must_use]
     pub fn hardening_night_c(&self) -> i64 {
         self.coldest_night_c().max(7)
