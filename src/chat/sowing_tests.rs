@@ -469,3 +469,14 @@ fn onions_ask_how_far_north_and_answer_by_daylength() {
     facts.member.latitude = Some(-28);
     assert!(texts(&says(&facts, "when do I sow onions?")).contains("short-day"));
 }
+
+#[test]
+fn slips_of_the_thumb_are_sowings_all_the_same() {
+    for text in ["sowd 12 basil yesterday", "I sewed 12 basil yesterday"] {
+        let outcome = says(&facts(), text);
+        let sowings = recorded(&outcome);
+        let told: Vec<_> =
+            sowings.iter().map(|(crop, _, n, on)| (crop.as_str(), *n, on.as_str())).collect();
+        assert_eq!(told, [("basil", Some(12), "2026-04-21")], "{text}: {}", texts(&outcome));
+    }
+}
