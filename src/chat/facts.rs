@@ -5,6 +5,7 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use super::understand::Subject;
+use crate::catalogue::Catalogue;
 use crate::club::{
     Club, ClubId, ClubList, Digest, Growing, Habits, Helper, JobMark, LanguageTag, LastChange,
     ListId, Mark, Member, MemberId, ReminderTime, Settings, Sowing, Units, Variety,
@@ -143,10 +144,10 @@ impl Facts {
         }
     }
 
-    /// What is known of the member's work.
+    /// What is known of the member's work; `catalogue` has the crops as they grow them.
     #[must_use]
-    pub fn known(&self) -> Known<'_> {
-        Known { marks: &self.marks, sowings: &self.sowings }
+    pub fn known<'a>(&'a self, catalogue: &'a Catalogue) -> Known<'a> {
+        Known { marks: &self.marks, sowings: &self.sowings, catalogue: Some(catalogue) }
     }
 
     /// Today at the member's place.

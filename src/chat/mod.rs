@@ -1,5 +1,6 @@
 //! Pure deciding: an incoming message and the facts it asked for become an outcome.
 
+mod amiss_text;
 mod answer;
 mod came_up_talk;
 mod caution_text;
@@ -35,6 +36,8 @@ mod menu;
 mod month_words;
 mod needs;
 mod now_text;
+#[cfg(test)]
+mod one_voice_tests;
 mod onion_text;
 mod own;
 mod own_data_talk;
@@ -63,6 +66,7 @@ mod undo_talk;
 mod variety_reading;
 mod variety_talk;
 mod variety_text;
+mod verdict_next;
 mod verdict_text;
 mod which_club_talk;
 mod whose;

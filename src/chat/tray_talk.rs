@@ -97,7 +97,7 @@ fn of_the_list(desk: &Desk<'_>, garden: Garden) -> String {
     }
     let soon = desk.today + TimeDelta::days(DAYS_AHEAD);
     let is_due = |crop: &&Crop| {
-        coming_jobs([*crop], desk.facts.known(), garden, desk.today)
+        coming_jobs([*crop], desk.known(), garden, desk.today)
             .iter()
             .any(|due| due.job.key.step == Step::SowIndoors && due.job.window.ideal_from <= soon)
     };

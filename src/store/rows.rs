@@ -198,6 +198,7 @@ pub(super) fn sowing(row: &SqliteRow) -> Result<Sowing> {
     Ok(Sowing {
         id: kept.id,
         crop: CropId::new(kept.get::<String>("crop")?),
+        variety: kept.get("variety")?,
         way,
         count: kept.get("plants")?,
         sown_on: kept.get("sown_on")?,

@@ -47,6 +47,7 @@ async fn the_kept_forms_stay() {
     let sowing = Sowing {
         id: 0,
         crop: CropId::new("basil"),
+        variety: None,
         way: Way::Outdoors,
         count: Some(12),
         sown_on: super::date("2026-04-03"),

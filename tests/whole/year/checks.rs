@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sowbell::chat::{Facts, Knowledge};
-use sowbell::club::{Mark, QuietDays};
+use sowbell::club::{Mark, QuietDays, as_grown};
 use sowbell::messages::{ChatKind, Incoming, JobAnswer, Press, Say, What};
 use sowbell::planning::{Crop, JobKey};
 use sowbell::reminders::{DueJob, MOST_AT_ONCE, MOST_JOBS, coming_jobs, job_line, job_of};
@@ -132,14 +132,16 @@ fn slack(facts: &Facts) -> i64 {
 fn speakable(knowledge: &Knowledge, facts: &Facts) -> Vec<(DueJob, Crop)> {
     let today = facts.today();
     let Some(garden) = facts.settings().garden.is else { return Vec::new() };
-    let crops = facts.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
+    let own = as_grown(&knowledge.catalogue, &facts.varieties);
+    let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let crops = facts.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
     // What is good on quiet days only is spoken of before.
     let early = slack(facts);
-    coming_jobs(crops, facts.known(), garden, today)
+    coming_jobs(crops, facts.known(catalogue), garden, today)
         .into_iter()
         .filter(|due| due.job.window.ideal_from <= today + TimeDelta::days(early))
         .filter_map(|due| {
-            let crop = knowledge.catalogue.get(due.job.key.crop.as_str())?.clone();
+            let crop = catalogue.get(due.job.key.crop.as_str())?.clone();
             Some((due, crop))
         })
         .collect()
@@ -200,7 +202,7 @@ impl Checks {
             if self.said.done.contains(&(user, key.clone())) {
                 return Err(format!("{key} was done"));
             }
-            let mark = facts.known().mark(key).and_then(|mark| mark.mark);
+            let mark = facts.known(&knowledge.catalogue).mark(key).and_then(|mark| mark.mark);
             // A day that became quiet since then may call a last good day out before.
             let put_off = matches!(mark, Some(Mark::Later(until)) if until > today);
             if put_off && slack(facts) == 0 {
@@ -328,7 +330,8 @@ impl Checks {
             if due.job.window.ideal_from > today {
                 continue;
             }
-            let unmarked = facts.known().mark(&key).and_then(|mark| mark.mark).is_none();
+            let unmarked =
+                facts.known(&knowledge.catalogue).mark(&key).and_then(|mark| mark.mark).is_none();
             self.jobs_audited += 1;
             if unmarked && !self.namings.contains_key(&(user, key.clone())) {
                 let window = due.job.window;
