@@ -100,6 +100,7 @@ verdict-second-best = Du kannst { $when } { $what }, aber es gibt einen besseren
 verdict-too-late = Zu spät für diese Saison: { $what }.
 verdict-too-late-for-spring = Zu spät für den Frühjahrsanbau: { $what }.
 verdict-season-too-short = Ohne Hilfe ist deine Saison für { $crops } zu kurz.
+verdict-no-cold = Dein Winter ist zu warm für { $crops }: Ohne Kälte bilden sich keine Knollen.
 
 reason-no-frost-here = Für { $crops } zählen bei dir keine Frostdaten: In deinem Garten friert es nicht.
 reason-not-from-seed = Nicht aus Samen: { $crops }.
@@ -140,9 +141,12 @@ why-window-closed = Letzter lohnender Tag: { $ended }.
 why-season-too-short = Zwischen deinen Frösten liegen { $days } Tage; auch nach voller Anzucht braucht es noch etwa { $needs } Tage bis zur ersten Ernte.
 why-no-frost = Dort entscheiden Hitze und Regenzeit; Pflanztermine für deine Gegend kennt die Gartenberatung vor Ort.
 why-months = In deinem Garten entscheiden Hitze und Regen: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist die Hitze zurück.
+why-months-rain = In deinem Garten entscheidet der Regen: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist der Regen zurück.
 why-months-bears-heat = Hitze und Regen schaden nicht; nur die kühlsten Wochen, bis etwa zum { $coolest }, bremsen.
 why-months-too-late = Die Pflanzzeit endete am { $ended }; was { $when } beginnt, käme in die Hitze, die um den { $heat } zurück ist.
+why-months-too-late-rain = Die Pflanzzeit endete am { $ended }; was { $when } beginnt, käme in den Regen, der um den { $heat } zurück ist.
 why-months-short = Zwischen dem { $starts } und der Hitze um den { $heat } ist die Zeit zu knapp.
+why-months-short-rain = Zwischen dem { $starts } und dem Regen um den { $heat } ist die Zeit zu knapp.
 cost-continuing = Das kostet etwa { $behind } Erntezeit.
 cost-bloom = Das kostet etwa { $behind } Blüte.
 cost-once = Erntereif um den { $ready }; die Saison endet um den { $end }.
@@ -213,6 +217,8 @@ instead-buy-plants-from = Stattdessen Jungpflanzen kaufen: Ab dem { $from } kön
 instead-autumn = Die Herbstaussaat beginnt am { $next }.
 instead-next-season = In der nächsten Saison geht es am { $next } los.
 instead-faster-variety = Was helfen kann: eine schnellere Sorte, große gekaufte Jungpflanzen oder ein Folientunnel.
+instead-before-heat = Was helfen kann: eine schnellere Sorte oder große gekaufte Jungpflanzen.
+instead-chill-cloves = Was helfen kann: die Zehen ({ $crops }) { $weeks } bei etwa { $cold } kühl halten, trocken und ohne Frost, und vor den kühlsten Wochen pflanzen, bis zum { $date }. Rechne mit kleinen Knollen.
 
 ## When
 
@@ -567,6 +573,9 @@ frost-set-spans = Sie geht über den Jahreswechsel, wie auf der Südhalbkugel.
 frost-which-basis = Sind das Mittelwerte (in der Hälfte der Jahre kommt es schlimmer)? Oder Daten, auf die du dich verlässt (etwa ein Jahr von zehn ist schlimmer)?
 frost-set-free = Notiert: In deinem Garten friert es nicht. Welche Monate sind dort zu heiß, welche sind nass? Zum Beispiel: heiß Juni bis September, nass Juni bis Oktober.
 frost-hot-and-wet = Notiert: { $months }. Ich plane das Pflanzen also ab Anfang { $starts }, bis im { $heat } die Hitze zurückkommt. Frag mich zum Beispiel „Wann kann ich Bohnen säen?“
+frost-only-wet = Notiert: { $months }. Ich plane das Pflanzen also ab Anfang { $starts }, bis im { $heat } der Regen zurückkommt.
+months-no-hot = Heiße Monate hast du keine genannt, also rechne ich ohne Hitze; um sie zu ergänzen, schick { $command } und dann beides.
+months-how-to = Ich kenne für diesen Garten keine heißen und nassen Monate; schick { $command }, dann frage ich danach und plane damit.
 frost-months-not-understood = Darin konnte ich keine Monate lesen. Welche Monate sind zu heiß, welche sind nass? Zum Beispiel: heiß Juni bis September, nass Juni bis Oktober. Nichts hat sich geändert.
 frost-months-all = Wenn jeder Monat heiß oder nass ist, bleibt keiner zum Pflanzen. Nenn nur die heißesten und die nassesten Monate, zum Beispiel: heiß Juni bis September, nass Juni bis Oktober. Nichts hat sich geändert.
 frost-unset = Deine eigenen Frostdaten sind gelöscht; nun gelten die deines Vereins, falls er welche hat.
@@ -944,6 +953,7 @@ club-frost-set = Für den Verein notiert: { $frost }. Das ist eine Saison von { 
    *[other] { $days } Tagen
 }. Wer eigene Daten hat, behält sie.
 club-frost-set-no-end = Für den Verein notiert: { $frost }. Wer eigene Daten hat, behält sie.
+club-frost-set-free = Notiert für den Verein: kein Frost. Welche Monate sind dort zu heiß, welche sind nass? Antworte auf diese Nachricht, zum Beispiel: heiß Juni bis September, nass Juni bis Oktober. Wer eigene Angaben hat, behält sie.
 club-frost-unset = Der Verein hat keine Frostdaten mehr.
 club-frost-how-to = Antworte auf diese Nachricht mit dem mittleren letzten Frost im Frühjahr und dem ersten im Herbst, Monat vor Tag, so: 05-15 10-05
 club-zone-set = Die Zeitzone des Vereins ist { $zone }.
@@ -1127,6 +1137,7 @@ plan-why-sow-outdoors = Der Boden sollte dauerhaft mindestens { $minimum } haben
 plan-why-autumn = Für den Herbst, zurückgerechnet vom ersten Frost um den { $first_frost }.
 plan-why-overwinter = Für das nächste Jahr, rund um den ersten Frost am { $first_frost }.
 plan-why-months = Hitze und Regen entscheiden: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist die Hitze zurück.
+plan-why-months-rain = Der Regen entscheidet: Gepflanzt wird etwa ab dem { $starts }, und um den { $heat } ist der Regen zurück.
 plan-why-cover = Dein { $cover } verschiebt das.
 plan-why-second-year = Im Frühsommer gesät, blüht die Pflanze im Jahr darauf.
 plan-why-before = Das dauert { $days }. Danach: { $then }.

@@ -95,6 +95,7 @@ verdict-second-best = You can { $what } { $when }, but there is a better way.
 verdict-too-late = It is too late to { $what } this season.
 verdict-too-late-for-spring = It is too late to { $what } for the spring crop.
 verdict-season-too-short = Your season is too short for { $crops } on their own.
+verdict-no-cold = Your winter is too warm for { $crops }: without cold no bulbs form.
 
 reason-no-frost-here = Frost dates don't decide when to start { $crops } in your garden: it has no frost.
 reason-not-from-seed = Not from seed: { $crops }.
@@ -135,9 +136,12 @@ why-window-closed = Last day worth it: { $ended }.
 why-season-too-short = Between your frosts lie { $days } days; after a full start, about { $needs } more are needed to the first harvest.
 why-no-frost = Heat and the wet months decide there; your local extension service has planting dates for your area.
 why-months = In your garden heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+why-months-rain = In your garden rain decides: planting begins around { $starts }, and the rains are back around { $heat }.
 why-months-bears-heat = They bear heat and rain; the coolest weeks, until around { $coolest }, hold them back.
 why-months-too-late = Planting ended on { $ended }; what is started { $when } would meet the heat, which is back around { $heat }.
+why-months-too-late-rain = Planting ended on { $ended }; what is started { $when } would meet the rains, which are back around { $heat }.
 why-months-short = Between { $starts } and the heat around { $heat } they have not enough time.
+why-months-short-rain = Between { $starts } and the rains around { $heat } they have not enough time.
 cost-continuing = Expect about { $behind } less of picking.
 cost-bloom = Expect about { $behind } less of bloom.
 cost-once = They should be ready around { $ready }; the season ends around { $end }.
@@ -208,6 +212,8 @@ instead-buy-plants-from = Instead, buy young plants: they can go out from { $fro
 instead-autumn = The autumn sowing opens on { $next }.
 instead-next-season = Next season's good days begin on { $next }.
 instead-faster-variety = What can help: a faster variety, bought plants of full size, or a tunnel.
+instead-before-heat = What can help: a faster variety, or bought plants of full size.
+instead-chill-cloves = What can help: chill the cloves of { $crops } for { $weeks } at about { $cold }, dry and not frozen, and plant them before the coolest weeks, by { $date }. Expect small bulbs.
 
 ## When
 
@@ -574,6 +580,10 @@ frost-set-spans = It runs over the new year, as in the southern hemisphere.
 frost-which-basis = Are these averages (half of all years are worse)? Or dates you trust (about one year in ten is worse)?
 frost-set-free = Noted: your garden has no frost. Which months are too hot there, and which are wet? For example: hot June to September, wet June to October.
 frost-hot-and-wet = Noted: { $months }. So I plan with planting from the beginning of { $starts }, until the heat is back in { $heat }. Ask me, for example, “when can I start beans?”
+frost-only-wet = Noted: { $months }. So I plan with planting from the beginning of { $starts }, until the rain is back in { $heat }.
+# $command is what to send.
+months-no-hot = You named no hot months, so I reckon without heat; to add them, send { $command } and both.
+months-how-to = I know no hot and wet months for this garden; send { $command }, and I ask for them and plan by them.
 frost-months-not-understood = I could not read months in that. Which months are too hot, and which are wet? For example: hot June to September, wet June to October. Nothing changed.
 frost-months-all = If every month is hot or wet, nothing is left to plant in. Name only the hottest months and the wettest ones, for example: hot June to September, wet June to October. Nothing changed.
 frost-unset = Your own frost dates are gone; the club's hold where it has some.
@@ -966,6 +976,7 @@ club-frost-set = Noted for the club: { $frost }. That is a season of { $days ->
    *[other] { $days } days
 }. Members with dates of their own keep them.
 club-frost-set-no-end = Noted for the club: { $frost }. Members with dates of their own keep them.
+club-frost-set-free = Noted for the club: no frost. Which months are too hot there, and which are wet? Reply to this message, for example: hot June to September, wet June to October. Members with settings of their own keep them.
 club-frost-unset = The club has no frost dates any more.
 club-frost-how-to = Reply to this message with the club's average last spring frost and first autumn frost, like this: 05-15 10-05
 club-zone-set = The club's time zone is { $zone }.
@@ -1162,6 +1173,7 @@ plan-why-sow-outdoors = The soil should stay at { $minimum } or more; the last f
 plan-why-autumn = For autumn, counted back from the first frost around { $first_frost }.
 plan-why-overwinter = For next year, around the first frost on { $first_frost }.
 plan-why-months = Heat and rain decide: planting begins around { $starts }, and the heat is back around { $heat }.
+plan-why-months-rain = Rain decides: planting begins around { $starts }, and the rains are back around { $heat }.
 plan-why-cover = Your { $cover } moves this.
 plan-why-second-year = Sown in early summer, it blooms the next year.
 plan-why-before = It takes { $days }, before you { $then }.

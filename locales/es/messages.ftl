@@ -99,6 +99,7 @@ verdict-second-best = Puedes { $what } { $when }, pero hay una manera mejor.
 verdict-too-late = Ya es tarde para { $what } esta temporada.
 verdict-too-late-for-spring = En la tanda de primavera ya es tarde para { $what }.
 verdict-season-too-short = Tu temporada es demasiado corta para cultivar { $crops } sin ayuda.
+verdict-no-cold = Tu invierno es demasiado suave para { $crops }: sin frío no se forman bulbos.
 
 reason-no-frost-here = Las fechas de heladas no deciden cuándo empezar con { $crops } en tu huerto: ahí no hiela.
 reason-not-from-seed = De semilla no: { $crops }.
@@ -139,9 +140,12 @@ why-window-closed = El último día que valía la pena era el { $ended }.
 why-season-too-short = Entre tus heladas hay { $days } días; después de criar las plantas en interior hacen falta unos { $needs } más hasta la primera cosecha.
 why-no-frost = Ahí deciden el calor y los meses de lluvia; el servicio de extensión agrícola de tu zona tiene fechas de siembra.
 why-months = En tu huerto deciden el calor y la lluvia: la época de siembra empieza hacia el { $starts }, y el calor vuelve hacia el { $heat }.
+why-months-rain = En tu huerto decide la lluvia: la época de siembra empieza hacia el { $starts }, y la lluvia vuelve hacia el { $heat }.
 why-months-bears-heat = Son plantas que aguantan el calor y la lluvia; las frenan las semanas más frescas, más o menos hasta el { $coolest }.
 why-months-too-late = La época de siembra acabó el { $ended }; lo que empiece { $when } se toparía con el calor, que vuelve hacia el { $heat }.
+why-months-too-late-rain = La época de siembra acabó el { $ended }; lo que empiece { $when } se toparía con la lluvia, que vuelve hacia el { $heat }.
 why-months-short = Entre el { $starts } y el calor, hacia el { $heat }, no da tiempo.
+why-months-short-rain = Entre el { $starts } y la lluvia, hacia el { $heat }, no da tiempo.
 cost-continuing = Cuenta con perder cerca de { $behind } de cosecha.
 cost-bloom = Cuenta con perder cerca de { $behind } de flores.
 cost-once = La cosecha estaría lista hacia el { $ready }; la temporada acaba hacia el { $end }.
@@ -212,6 +216,8 @@ instead-buy-plants-from = En su lugar, compra plantas jóvenes: se pueden traspl
 instead-autumn = La siembra de otoño empieza el { $next }.
 instead-next-season = Los buenos días de la próxima temporada empiezan el { $next }.
 instead-faster-variety = Puede ayudar una variedad más rápida, comprar plantas ya crecidas o un túnel.
+instead-before-heat = Puede ayudar una variedad más rápida o comprar plantas ya crecidas.
+instead-chill-cloves = Puede ayudar enfriar los dientes ({ $crops }) { $weeks } a unos { $cold }, secos y sin que se hielen, y plantarlos antes de las semanas más frescas, hasta el { $date }. Los bulbos serán pequeños.
 
 ## Cuándo se hace cada cosa
 
@@ -572,6 +578,9 @@ frost-set-spans = Pasa por el año nuevo, como en el hemisferio sur.
 frost-which-basis = ¿Son promedios (la mitad de los años es peor)? ¿O fechas en las que confías (más o menos un año de cada diez es peor)?
 frost-set-free = Anotado: en tu huerto no hiela. ¿Qué meses son demasiado calurosos y cuáles son lluviosos? Por ejemplo: calor de junio a septiembre, lluvia de junio a octubre.
 frost-hot-and-wet = Anotado: { $months }. Así que cuento con sembrar desde principios de { $starts } hasta que vuelva el calor, en { $heat }. Pregúntame, por ejemplo, “¿cuándo puedo sembrar pepinos?”.
+frost-only-wet = Anotado: { $months }. Así que cuento con sembrar desde principios de { $starts } hasta que vuelva la lluvia, en { $heat }.
+months-no-hot = No nombraste meses calurosos, así que calculo sin calor; para añadirlos, envía { $command } y después ambos.
+months-how-to = No conozco los meses calurosos y lluviosos de este huerto; envía { $command }, te los pregunto y planifico con ellos.
 frost-months-not-understood = No reconozco meses ahí. ¿Cuáles son demasiado calurosos y cuáles lluviosos? Por ejemplo: calor de junio a septiembre, lluvia de junio a octubre. Todo queda igual.
 frost-months-all = Si todos los meses son de calor o de lluvia, no queda ninguno para sembrar. Nombra solo los más calurosos y los más lluviosos, por ejemplo: calor de junio a septiembre, lluvia de junio a octubre. Todo queda igual.
 frost-unset = Tus fechas de heladas están borradas; valen las del club, si las tiene.
@@ -959,6 +968,7 @@ club-frost-set = Anotado para el club: { $frost }. Es una temporada de { $days -
    *[other] { $days } días
 }. Quien tenga fechas propias las conserva.
 club-frost-set-no-end = Anotado para el club: { $frost }. Quien tenga fechas propias las conserva.
+club-frost-set-free = Anotado para el club: no hiela. ¿Qué meses son demasiado calurosos y cuáles son lluviosos? Responde a este mensaje, por ejemplo: calor de junio a septiembre, lluvia de junio a octubre. Quien tiene ajustes propios los conserva.
 club-frost-unset = El club ya no tiene fechas de heladas.
 club-frost-how-to = Responde a este mensaje con la última helada de primavera y la primera de otoño del club, en promedio, como mes y día: 05-15 10-05
 club-zone-set = La zona horaria del club es { $zone }.
@@ -1154,6 +1164,7 @@ plan-why-sow-outdoors = La tierra tiene que mantenerse a { $minimum } o más; la
 plan-why-autumn = Para el otoño, contando hacia atrás desde la primera helada, hacia el { $first_frost }.
 plan-why-overwinter = Para el año que viene, cerca de la primera helada, el { $first_frost }.
 plan-why-months = Deciden el calor y la lluvia: la época de siembra empieza hacia el { $starts }, y el calor vuelve hacia el { $heat }.
+plan-why-months-rain = Decide la lluvia: la época de siembra empieza hacia el { $starts }, y la lluvia vuelve hacia el { $heat }.
 plan-why-cover = Tu { $cover } mueve esta fecha.
 plan-why-second-year = Con siembra a principios de verano, las flores llegan al año siguiente.
 plan-why-before = Lleva { $days } antes de { $then }.

@@ -95,6 +95,7 @@ verdict-second-best = Tu peux { $what } { $when }, mais il y a une meilleure fa�
 verdict-too-late = Il est trop tard pour { $what } cette saison.
 verdict-too-late-for-spring = Il est trop tard pour { $what } pour la culture de printemps.
 verdict-season-too-short = Ta saison est trop courte pour { $crops } sans un coup de pouce.
+verdict-no-cold = Ton hiver est trop doux pour { $crops } : sans froid, aucun bulbe ne se forme.
 
 reason-no-frost-here = Pour { $crops }, ce ne sont pas les dates de gel qui décident : ton jardin n’a pas de gel.
 reason-not-from-seed = Pour { $crops }, on ne part pas de graines.
@@ -135,9 +136,12 @@ why-window-closed = Dernier jour utile : le { $ended }.
 why-season-too-short = Entre tes gels, il y a { $days } jours ; après un départ complet, il en faut encore environ { $needs } jusqu’à la première récolte.
 why-no-frost = Là où il ne gèle pas, la chaleur et les mois humides décident ; le service agricole de ta région a des dates de plantation pour ton coin.
 why-months = Dans ton jardin, la chaleur et la pluie décident : on commence à planter vers le { $starts }, et la chaleur revient vers le { $heat }.
+why-months-rain = Dans ton jardin, la pluie décide : on commence à planter vers le { $starts }, et la pluie revient vers le { $heat }.
 why-months-bears-heat = Ces plantes supportent la chaleur et la pluie ; les semaines les plus fraîches, jusque vers le { $coolest }, les freinent.
 why-months-too-late = Le temps de planter a pris fin le { $ended } ; ce qui commence { $when } tomberait dans la chaleur, de retour vers le { $heat }.
+why-months-too-late-rain = Le temps de planter a pris fin le { $ended } ; ce qui commence { $when } tomberait sous la pluie, de retour vers le { $heat }.
 why-months-short = Entre le { $starts } et la chaleur, de retour vers le { $heat }, le temps est trop court.
+why-months-short-rain = Entre le { $starts } et la pluie, de retour vers le { $heat }, le temps est trop court.
 cost-continuing = Compte environ { $behind } de récolte en moins.
 cost-bloom = Compte environ { $behind } de floraison en moins.
 cost-once = La récolte devrait être prête vers le { $ready } ; la saison finit vers le { $end }.
@@ -208,6 +212,8 @@ instead-buy-plants-from = À la place, achète de jeunes plants : ils pourront
 instead-autumn = Le semis d’automne s’ouvre le { $next }.
 instead-next-season = Les bons jours de la prochaine saison commencent le { $next }.
 instead-faster-variety = Ce qui peut aider : une variété plus rapide, de grands plants achetés, ou un tunnel.
+instead-before-heat = Ce qui peut aider : une variété plus rapide, ou de grands plants achetés.
+instead-chill-cloves = Ce qui peut aider : garder les caïeux ({ $crops }) { $weeks } à environ { $cold }, au sec et sans gel, puis les planter avant les semaines les plus fraîches, jusqu’au { $date }. Les bulbes resteront petits.
 
 ## When
 
@@ -574,6 +580,9 @@ frost-set-spans = Elle passe par le Nouvel An, comme dans l’hémisphère Sud.
 frost-which-basis = Ce sont des moyennes (une année sur deux est pire) ? Ou des dates auxquelles tu te fies (environ une année sur dix est pire) ?
 frost-set-free = C’est noté : ton jardin n’a pas de gel. Quels mois y sont trop chauds, et lesquels humides ? Par exemple : chaud de juin à septembre, humide de juin à octobre.
 frost-hot-and-wet = C’est noté : { $months }. On plante donc dès le début du mois, en { $starts }, jusqu’au retour de la chaleur en { $heat }. Demande-moi par exemple « quand semer les haricots ? »
+frost-only-wet = C’est noté : { $months }. On plante donc dès le début du mois, en { $starts }, jusqu’au retour de la pluie en { $heat }.
+months-no-hot = Tu n’as nommé aucun mois chaud, je compte donc sans la chaleur ; pour les ajouter, envoie { $command } puis les deux.
+months-how-to = Je ne connais pas les mois chauds et humides de ce jardin ; envoie { $command }, je te les demande et je planifie avec eux.
 frost-months-not-understood = Je n’ai pas pu y lire de mois. Quels mois sont trop chauds, et lesquels humides ? Par exemple : chaud de juin à septembre, humide de juin à octobre. Rien n’a changé.
 frost-months-all = Si tous les mois sont chauds ou humides, il n’en reste aucun pour planter. Ne donne que les plus chauds et les plus humides, par exemple : chaud de juin à septembre, humide de juin à octobre. Rien n’a changé.
 frost-unset = Tes propres dates de gel sont effacées ; celles du club valent, s’il en a.
@@ -965,6 +974,7 @@ club-frost-set = C’est noté pour le club : { $frost }. Cela fait une saison
    *[other] { $days } jours
 }. Les membres qui ont leurs propres dates les gardent.
 club-frost-set-no-end = C’est noté pour le club : { $frost }. Les membres qui ont leurs propres dates les gardent.
+club-frost-set-free = C’est noté pour le club : pas de gel. Quels mois y sont trop chauds, et lesquels humides ? Réponds à ce message, par exemple : chaud de juin à septembre, humide de juin à octobre. Les membres qui ont leurs propres réglages les gardent.
 club-frost-unset = Le club n’a plus de dates de gel.
 club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et le premier gel d’automne du club, en moyenne, comme ceci : 15 mai 5 octobre
 club-zone-set = Le fuseau horaire du club est { $zone }.
@@ -1160,6 +1170,7 @@ plan-why-sow-outdoors = La terre doit rester à { $minimum } ou plus ; le dern
 plan-why-autumn = Pour l’automne, compté à rebours depuis le premier gel vers le { $first_frost }.
 plan-why-overwinter = Pour l’année prochaine, autour du premier gel le { $first_frost }.
 plan-why-months = La chaleur et la pluie décident : on commence à planter vers le { $starts }, et la chaleur revient vers le { $heat }.
+plan-why-months-rain = La pluie décide : on commence à planter vers le { $starts }, et la pluie revient vers le { $heat }.
 plan-why-cover = Ton { $cover } décale cela.
 plan-why-second-year = Semis au début de l’été, floraison l’année suivante.
 plan-why-before = Cela prend { $days }, avant de { $then }.

@@ -16,6 +16,7 @@ use super::now_text::now_text;
 use super::own::{Own, Subject};
 use super::place_text::cover_line;
 use super::ripening_text::Ripe;
+use super::too_short_text::TooShort;
 use super::understand::{DateTrouble, Intent, Understood};
 use super::variety_text::{by_packet, variety_name};
 use super::verdict_text::Telling;
@@ -330,7 +331,8 @@ impl Asked<'_> {
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {
-            voice.say("verdict-season-too-short", &about)
+            let (season, on, speech) = (weighed.season, weighed.on, self.speech);
+            TooShort { crop, season, on, speech }.verdict()
         } else {
             when_text(crop, self.garden, weighed, None, self.speech)
         }

@@ -52,8 +52,11 @@ fn then(desk: &Desk<'_>, crop: &Crop, way: Way, by: Option<NaiveDate>) -> String
     let step = Step::from(way);
     let Some((by, garden)) = by.zip(desk.garden()) else { return desk.say_key("nothing-up-again") };
     let date = |date: NaiveDate| args().text("date", desk.date(date));
-    match start_again(crop, garden, step, by) {
-        again if again.at_once(step) => desk.say_key("nothing-up-again"),
+    let again = start_again(crop, garden, step, by);
+    if again.at_once(step) {
+        return desk.say_key("nothing-up-again");
+    }
+    match again {
         StartAgain::From(same, from) if same == step => {
             desk.say("nothing-up-again-from", &date(from))
         }
@@ -63,9 +66,8 @@ fn then(desk: &Desk<'_>, crop: &Crop, way: Way, by: Option<NaiveDate>) -> String
         }
         StartAgain::BuyPlants { until, .. } => desk.say("nothing-up-buy", &date(until)),
         StartAgain::TooLate(Some(next)) => desk.say("nothing-up-too-late", &date(next)),
-        StartAgain::TooLate(None) | StartAgain::NotKnown => {
-            desk.say_key("nothing-up-too-late-for-good")
-        }
+        StartAgain::TooLate(None) => desk.say_key("nothing-up-too-late-for-good"),
+        StartAgain::NotKnown => desk.say_key("nothing-up-again"),
     }
 }
 

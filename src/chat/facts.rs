@@ -182,6 +182,8 @@ pub enum Expected {
     Crops,
     /// The hot and the wet months of a garden without frost.
     HotAndWet,
+    /// The same of the club's place.
+    ClubHotAndWet,
     /// Which crop a question meant; the question is asked again with it.
     WhichCrop {
         /// The question as it was asked.
@@ -333,6 +335,10 @@ pub enum Change {
     ClubDigest(Option<Digest>),
     /// The cold spell that the club waits out.
     ClubHold(Option<Hold>),
+    /// The hot and the wet months of the club's place, as they were written.
+    ClubHotAndWet(Option<String>),
+    /// Those months as they were understood.
+    ClubMonths(Option<HotAndWet>),
     /// A change of the club's lists.
     List(ListChange),
     /// This person is a helper of the club.
@@ -403,6 +409,7 @@ mod tests {
             (Expected::Holiday, r#""holiday""#),
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
+            (Expected::ClubHotAndWet, r#""club_hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
             (Expected::Variety, r#""variety""#),

@@ -58,6 +58,7 @@ mod sowing_talk;
 mod sowing_tests;
 mod sowing_text;
 mod subscribe_talk;
+mod too_short_text;
 mod tray_list;
 mod tray_talk;
 mod tray_text;

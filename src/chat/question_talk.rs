@@ -159,6 +159,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
         }));
     }
     let mut text = answer.text;
+    let by_season = matches!(understood.intent, Intent::CanStart | Intent::When | Intent::WhatNow);
+    if by_season && let Some(lacking) = super::frost_talk::months_lacking(desk, garden) {
+        text = format!("{text}\n{lacking}");
+    }
     let bulbs = |id: &CropId| desk.crop(id).is_some_and(|crop| crop.outdoors.bulbs_by_daylength);
     let about_start = matches!(understood.intent, Intent::CanStart | Intent::When | Intent::How);
     if about_start && understood.crops.iter().any(bulbs) {

@@ -5,6 +5,7 @@ use chrono::NaiveDate;
 use crate::planning::{Disturbance, StartAgain, Step, Verdict, Window, assess, start_again};
 use crate::reminders::instead_text;
 
+use super::too_short_text::TooShort;
 use super::verdict_text::Telling;
 
 impl Telling<'_> {
@@ -168,9 +169,14 @@ impl Telling<'_> {
                 voice.say("instead-next-season", &args)
             });
         } else {
-            lines.push(voice.say("instead-faster-variety", &self.args()));
+            lines.push(self.too_short().helps());
         }
         lines
+    }
+
+    pub(super) fn too_short(&self) -> TooShort<'_> {
+        let season = self.assessment.season;
+        TooShort { crop: self.crop, season, on: self.assessment.on, speech: self.speech }
     }
 
     /// Another start of the crop that was missed.

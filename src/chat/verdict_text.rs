@@ -10,6 +10,7 @@ use crate::wording::{Args, Speech, args, sentence};
 
 use super::caution_text::caution_lines;
 use super::place_text::{cover_line, place_line};
+use super::too_short_text::needs_cold;
 
 /// What a verdict is told about.
 pub(super) struct Telling<'a> {
@@ -113,9 +114,7 @@ impl Telling<'_> {
             }
             Verdict::OnTime => voice.say("verdict-on-time", &args),
             Verdict::Late => voice.say("verdict-late", &args),
-            Verdict::TooLate if assessment.windows.season_too_short => {
-                voice.say("verdict-season-too-short", &args)
-            }
+            Verdict::TooLate if assessment.windows.season_too_short => self.too_short().verdict(),
             Verdict::TooLate => match self.label() {
                 Label::Spring if self.another_this_season() => {
                     voice.say("verdict-too-late-for-spring", &args)
@@ -177,14 +176,26 @@ impl Telling<'_> {
         let bears_heat = self.crop.outdoors.bears_heat;
         let ended = self.assessment.window.map(|window| self.date(window.to));
         let counted = match (verdict, ended) {
+            // What lacks is cold, and no time.
+            (Verdict::TooLate, _) if needs_cold(self.crop) => return None,
             (Verdict::TooLate, _) if self.assessment.windows.season_too_short => {
-                return Some(voice.say("why-months-short", &args));
+                return Some(if dry.by_rain {
+                    voice.say("why-months-short-rain", &args)
+                } else {
+                    voice.say("why-months-short", &args)
+                });
             }
             (Verdict::TooLate, Some(ended)) if !bears_heat => {
-                return Some(voice.say("why-months-too-late", &args.text("ended", ended)));
+                let args = args.text("ended", ended);
+                return Some(if dry.by_rain {
+                    voice.say("why-months-too-late-rain", &args)
+                } else {
+                    voice.say("why-months-too-late", &args)
+                });
             }
             (Verdict::TooLate | Verdict::Late, _) => return None,
             _ if bears_heat => voice.say("why-months-bears-heat", &args),
+            _ if dry.by_rain => voice.say("why-months-rain", &args),
             _ => voice.say("why-months", &args),
         };
         let age = (self.assessment.step == Step::SowIndoors).then(|| self.why_age(verdict));

@@ -3,7 +3,7 @@
 use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
-use super::crop::{CountedFrom, Crop, Indoors, Span, StartFrom, Treatment, Way};
+use super::crop::{CountedFrom, Crop, HarvestKind, Indoors, Span, StartFrom, Treatment, Way};
 use super::frost_free;
 use super::harvest::{
     LastStart, ROOTING_WEEKS, autumn_count_back, days_after_direct_sowing, days_after_setting_out,
@@ -273,9 +273,11 @@ fn last_start(
 }
 
 /// The last worthwhile day of a sowing indoors by the days from sowing, where the trade counts
-/// those: plants that are set out young are ready no sooner for it.
+/// those: plants that are set out young are ready no sooner for it. It binds what ripens once; what
+/// yields over weeks only yields a little later and less.
 fn ripe_from_sowing(crop: &Crop, season: &Season, on_time: NaiveDate) -> Option<NaiveDate> {
-    if crop.harvest.counted_from != CountedFrom::Sowing {
+    let (from, kind) = (crop.harvest.counted_from, crop.harvest.kind);
+    if from != CountedFrom::Sowing || kind != HarvestKind::Once {
         return None;
     }
     match last_worthwhile_start(crop, season, on_time, |days| days) {

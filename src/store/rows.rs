@@ -142,6 +142,8 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         language: kept.parsed("language")?,
         digest: digest(&kept)?,
         hold: kept.parsed("hold")?,
+        hot_and_wet: kept.get("hot_and_wet")?,
+        months: kept.json("months")?,
         join_token: kept.get("join_token")?,
     })
 }
