@@ -16,6 +16,7 @@ use super::came_up_talk::{came_up, offer_to_sow_again};
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
+use super::frost_talk::months_lacking;
 use super::hold_talk;
 use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
 use super::understand::{CameUp, Understood};
@@ -40,7 +41,9 @@ pub(super) fn now(desk: &mut Desk<'_>) {
             speech: &desk.speech,
         }
         .answer();
-        desk.reply(answer.text);
+        let lacking = months_lacking(desk, garden);
+        let text = [answer.text].into_iter().chain(lacking).collect::<Vec<_>>().join("\n");
+        desk.reply(text);
         return;
     }
     let (text, buttons) = jobs_page(desk, 0, desk.today);
