@@ -127,9 +127,9 @@ async fn keep(conn: &mut SqliteConnection, made: &DigestMade, now: DateTime<Utc>
     Ok(())
 }
 
-/// A digest that was under way must be tried again, and was made untrue meanwhile: it is taken
-/// back now. A row that is no waiting digest is left alone.
-pub(super) async fn digest_came_back(
+/// A digest that was made untrue while it was under way was not sent: it is taken back now. A row
+/// that is no waiting digest is left alone.
+pub(super) async fn digest_untrue(
     conn: &mut SqliteConnection,
     id: i64,
     now: DateTime<Utc>,
@@ -167,8 +167,8 @@ pub(super) async fn digest_changed(
     let mut made_for: Option<NaiveDate> = of_row.get("digest_made_for")?;
     let due: Option<DateTime<Utc>> = of_row.get("next_digest_at")?;
     sqlx::query(
-        "UPDATE under_way SET untrue = 1 WHERE id IN \
-         (SELECT id FROM outgoing WHERE chat = $1 AND kind = $2 AND outcome IS NULL)",
+        "UPDATE outgoing SET untrue = 1 WHERE chat = $1 AND kind = $2 AND outcome IS NULL \
+         AND id IN (SELECT id FROM under_way)",
     )
     .bind(kept.chat)
     .bind(KIND)
