@@ -1,6 +1,6 @@
 //! The morning's tick: the members whose time has come get their one message.
 
-use chrono::{DateTime, Days, TimeDelta, Utc};
+use chrono::{DateTime, TimeDelta, Utc};
 
 use crate::chat::Knowledge;
 use crate::club::{ListNews, ReminderTime, Settings, as_grown};
@@ -75,7 +75,6 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     let zone = settings.zone.is;
     let time = due.member.reminder_time;
     let date = now.with_timezone(&zone).date_naive();
-    let midnight = ReminderTime::from_minutes(0).unwrap_or_default();
     let mut morning = Morning {
         member: due.member.id,
         date,
@@ -83,7 +82,7 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
         named: Vec::new(),
         told: Vec::new(),
         next: time.next_after(now, zone),
-        expires: midnight.on(date + Days::new(1), zone),
+        expires: ReminderTime::end_of(date, zone),
     };
     // After a stop over night, today's message waits for its own hour.
     if time.on(date, zone) > now {

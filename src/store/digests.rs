@@ -148,6 +148,33 @@ pub(super) async fn digest_untrue(
     }
 }
 
+/// A digest was not sent on the day it was made for, so that its club has none of this week yet:
+/// it is made up for. A row that is no digest is left alone.
+pub(super) async fn digest_missed(
+    conn: &mut SqliteConnection,
+    id: i64,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let row = sqlx::query(
+        "SELECT c.* FROM clubs c JOIN outgoing o ON o.chat = c.chat \
+         WHERE o.id = $1 AND o.kind = $2 AND o.local_date = c.digest_made_for \
+         AND c.closed_at IS NULL",
+    )
+    .bind(id)
+    .bind(KIND)
+    .fetch_optional(&mut *conn)
+    .await?;
+    let Some(row) = row else { return Ok(()) };
+    let club = rows::club(&row)?;
+    let Some(plan) = club.digest else { return Ok(()) };
+    sqlx::query("UPDATE clubs SET digest_made_for = NULL WHERE id = $1")
+        .bind(club.id)
+        .execute(&mut *conn)
+        .await?;
+    let zone = Settings::of(None, Some(&club)).zone.is;
+    set_next(conn, club.id, Some(plan.made_up_for(now, zone))).await
+}
+
 /// Something changed that a club's digest depends on: one that still waits is taken back and made
 /// anew, and the time of the next one is reckoned again. `anew` says that its own day or hour was
 /// set.

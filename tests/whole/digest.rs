@@ -119,6 +119,25 @@ async fn after_a_stop_it_comes_once_and_speaks_of_the_days_that_are_left() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn one_that_could_not_be_sent_all_day_is_made_anew_and_does_not_come_stale() {
+    let world = World::start("2026-04-10T12:00:00Z").await;
+    let (ash, club) = club(&world).await;
+    club.hears(&ash, "/club digest Monday 8:00").await;
+    let refuse = Fault::TooManyRequests { retry_after: 3 * 24 * 3600 };
+    world.platform.fail(Which::method("sendMessage").containing("The club's week"), 1, refuse);
+    world.set_clock(instant("2026-04-20T14:00:00Z")).await;
+    world.platform.wait_for("a try", |state| (state.faults_left() < 1).then_some(())).await;
+    // Thursday at eight in Denver: the wait is just over.
+    assert!(by(&world, &club, "2026-04-23T13:30:00Z").await.is_empty());
+    let late = by(&world, &club, "2026-04-23T14:00:30Z").await;
+    assert_eq!(late.len(), 1, "{late:?}");
+    assert!(late[0].starts_with("The club's week, April 23–26,"), "{late:?}");
+    assert!(by(&world, &club, "2026-04-27T13:00:00Z").await.is_empty());
+    let next = by(&world, &club, "2026-04-27T14:00:00Z").await;
+    assert!(next.len() == 1 && next[0].starts_with("The club's week, April 27"), "{next:?}");
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn a_change_of_the_clubs_dates_makes_an_unsent_digest_anew() {
     let world = World::start("2026-04-10T12:00:00Z").await;
     let (ash, club) = club(&world).await;
