@@ -44,6 +44,7 @@ pub fn digest(knowledge: &Knowledge, due: &ClubDue, now: DateTime<Utc>) -> Diges
     made.outgoing = Some(Outgoing::Say(Say {
         chat,
         thread: plan.thread,
+        without_topic: plan.thread.map(|_| speech.plain("digest-topic-closed")),
         text: week.text(&knowledge.catalogue, &speech, date, until),
         ..Say::default()
     }));

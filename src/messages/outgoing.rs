@@ -73,6 +73,9 @@ pub struct Say {
     /// In which topic of a forum.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub thread: Option<i32>,
+    /// What is added where that topic is closed or gone, so that it comes in the group instead.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub without_topic: Option<String>,
     /// The message it replies to; it is sent even when that is gone.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reply_to: Option<i32>,

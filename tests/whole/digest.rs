@@ -98,6 +98,17 @@ async fn it_comes_in_the_topic_where_here_was_said() {
     assert!(noted.text.starts_with("Noted: the club's week comes in this topic"), "{}", noted.text);
     world.at(instant("2026-04-13T14:00:00Z")).await;
     assert_eq!(only(club.news()).thread, Some(topic));
+    // Closed, it takes nothing more: the group has its week all the same, and is told why.
+    world.platform.close_topic(forum, ash.id, topic);
+    world.at(instant("2026-04-27T14:00:00Z")).await;
+    let week = only(club.news());
+    assert_eq!(week.thread, None);
+    assert!(week.text.starts_with("The club's week, April 27"), "{}", week.text);
+    assert!(
+        week.text.contains("\n\nThe topic that this was to come in is closed"),
+        "{}",
+        week.text
+    );
 }
 
 #[tokio::test(flavor = "multi_thread")]
