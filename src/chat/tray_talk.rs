@@ -68,9 +68,9 @@ type Grown<'k> = (&'k Crop, Option<&'k str>);
 fn grown<'k>(desk: &Desk<'k>, id: &CropId, number: Option<i64>) -> Option<Grown<'k>> {
     let kept = &desk.facts.varieties;
     let named = kept.iter().find(|variety| Some(variety.id) == number);
-    // In a group a bare crop is everybody's.
-    let followed = || followed(kept, id).filter(|_| desk.in_private());
-    let name = named.or_else(followed).and_then(|variety| variety.name.as_deref());
+    let variety = named.or_else(|| followed(kept, id));
+    // In a group a crop is everybody's, and no packet counts.
+    let name = variety.filter(|_| desk.in_private()).and_then(|variety| variety.name.as_deref());
     Some((desk.catalogue().variety(id.as_str(), name)?, name))
 }
 

@@ -291,6 +291,33 @@ mod tests {
     }
 
     #[test]
+    fn a_sowing_is_of_the_variety_that_stands_by_it() {
+        let catalogue = Catalogue::embedded().expect("the catalogue");
+        let english = Understanding::english(&catalogue).expect("English");
+        let today = "2026-04-15".parse().expect("a date");
+        for (text, crops, varieties) in [
+            ("12 Early Lantern today", &[("tomato", Some(12))][..], &[Some(1)][..]),
+            ("12 tomatoes Early Lantern", &[("tomato", Some(12))], &[Some(1)]),
+            (
+                "12 Early Lantern and 6 Amber Bell tomatoes, 9 basil",
+                &[("tomato", Some(12)), ("tomato", Some(6)), ("basil", Some(9))],
+                &[Some(1), Some(2), None],
+            ),
+            (
+                "basil, 6 Amber Bell peppers",
+                &[("basil", None), ("pepper", Some(6))],
+                &[None, Some(3)],
+            ),
+            ("6 tomatoes", &[("tomato", Some(6))], &[None]),
+        ] {
+            let told = english.sown_in_own(text, today, &own());
+            let found: Vec<(&str, Option<u32>)> =
+                told.crops.iter().map(|(id, count)| (id.as_str(), *count)).collect();
+            assert_eq!((found.as_slice(), told.varieties.as_slice()), (crops, varieties), "{text}");
+        }
+    }
+
+    #[test]
     fn a_name_needs_a_word_of_its_own() {
         let catalogue = Catalogue::embedded().expect("the catalogue");
         let english = Understanding::english(&catalogue).expect("English");
