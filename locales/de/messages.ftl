@@ -580,6 +580,8 @@ frost-first-needed-group = Dafür brauche ich Frostdaten. Die des Vereins stellt
 button-average = Es sind Mittelwerte
 button-trusted = Ich verlasse mich darauf
 button-undo = Rückgängig
+button-undo-old = Zurücknehmen
+button-put-back = Wiederherstellen
 button-frost = Frostdaten
 button-zone = Zeitzone
 button-hour = Uhrzeit
@@ -710,6 +712,15 @@ undo-subscribed = „{ $list }“ ist wieder in deinem Plan.
 undo-skip-off = Aus der Liste deines Vereins wieder in deinem Plan: { $crops }.
 undo-skip-on = Wieder weggelassen: { $crops }.
 notice-undo-stale = Inzwischen hat sich anderes geändert, also habe ich nichts zurückgenommen. /undo nimmt die letzte Änderung zurück.
+# $date ist der Tag, an dem die Änderung gemacht wurde; $what sagt, was dann gilt.
+undo-old = Deine letzte Änderung ist vom { $date }, darum frage ich lieber nach. Noch ist nichts zurückgenommen. Zurückgenommen hieße das:
+    { $what }
+undo-made-today = Diese Änderung war von heute um { $time }.
+undo-made-on = Diese Änderung war vom { $date }.
+# $what sagt, was wieder gilt.
+undo-put-back = Wiederhergestellt. Es ist wie vor dem Zurücknehmen:
+    { $what }
+notice-put-back-stale = Inzwischen hat sich anderes geändert, also habe ich nichts wiederhergestellt.
 variety-name = { $crop } „{ $name }“
 by-packet = Nach deiner Packung { $variety }: { $packet }.
 short-variety = { $variety }: { $line }

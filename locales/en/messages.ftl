@@ -587,6 +587,8 @@ frost-first-needed-group = For that I need frost dates. An administrator can set
 button-average = They are averages
 button-trusted = I trust them
 button-undo = Undo
+button-undo-old = Take it back
+button-put-back = Put it back
 button-frost = Frost dates
 button-zone = Time zone
 button-hour = Reminder time
@@ -718,6 +720,15 @@ undo-subscribed = “{ $list }” is in your plan again.
 undo-skip-off = Back in your plan from your club's list: { $crops }.
 undo-skip-on = Left out again: { $crops }.
 notice-undo-stale = Something else changed since, so nothing was taken back. /undo takes back the last change.
+# $date is the day on which the change was made; $what says what taking it back leads to.
+undo-old = Your last change was made on { $date }, so I ask first. Nothing is taken back yet. Taking it back would mean:
+    { $what }
+undo-made-today = That change was made today at { $time }.
+undo-made-on = That change was made on { $date }.
+# $what says what is as it was.
+undo-put-back = Put back. It is as it was before the undo:
+    { $what }
+notice-put-back-stale = Something else changed since, so nothing was put back.
 
 ## Varieties
 

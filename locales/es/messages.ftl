@@ -585,6 +585,8 @@ frost-first-needed-group = Para eso necesito fechas de heladas. Quien administra
 button-average = Son promedios
 button-trusted = Confío en ellas
 button-undo = Deshacer
+button-undo-old = Deshacerlo
+button-put-back = Rehacer
 button-frost = Fechas de heladas
 button-zone = Zona horaria
 button-hour = Hora del recordatorio
@@ -715,6 +717,15 @@ undo-subscribed = “{ $list }” está otra vez en tu plan.
 undo-skip-off = Otra vez en tu plan, de la lista del club: { $crops }.
 undo-skip-on = Otra vez fuera: { $crops }.
 notice-undo-stale = Después cambió otra cosa, así que no deshago nada. Con /undo deshaces el último cambio.
+# $date es el día en que se hizo el cambio; $what dice lo que pasaría.
+undo-old = Tu último cambio es del { $date }, por eso pregunto antes. Aún no deshice nada. Deshacerlo significa:
+    { $what }
+undo-made-today = Ese cambio era de hoy a las { $time }.
+undo-made-on = Ese cambio era del { $date }.
+# $what dice lo que vuelve a valer.
+undo-put-back = Rehecho. Está como antes de deshacer:
+    { $what }
+notice-put-back-stale = Después cambió otra cosa, así que no rehago nada.
 
 ## Variedades
 

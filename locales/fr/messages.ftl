@@ -587,6 +587,8 @@ frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administra
 button-average = Ce sont des moyennes
 button-trusted = Je m’y fie
 button-undo = Annuler
+button-undo-old = L’annuler
+button-put-back = Rétablir
 button-frost = Dates de gel
 button-zone = Fuseau horaire
 button-hour = Heure du rappel
@@ -718,6 +720,15 @@ undo-subscribed = « { $list } » est de nouveau dans ton plan.
 undo-skip-off = De nouveau dans ton plan, par la liste de ton club : { $crops }.
 undo-skip-on = De nouveau laissé de côté : { $crops }.
 notice-undo-stale = Autre chose a changé depuis, rien n’a donc été annulé. /undo annule le dernier changement.
+# $date est le jour du changement ; $what dit ce que cela donnerait.
+undo-old = Ton dernier changement date du { $date }, je préfère donc demander. Rien n’est encore annulé. L’annuler donnerait :
+    { $what }
+undo-made-today = Ce changement datait d’aujourd’hui à { $time }.
+undo-made-on = Ce changement datait du { $date }.
+# $what dit ce qui vaut de nouveau.
+undo-put-back = Rétabli. Tout est comme avant l’annulation :
+    { $what }
+notice-put-back-stale = Autre chose a changé depuis, rien n’a donc été rétabli.
 
 ## Varieties
 

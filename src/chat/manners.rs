@@ -77,6 +77,8 @@ pub(super) fn is_own_press(press: &Press) -> bool {
         | Press::EndSowing(..)
         | Press::SowAgain(_)
         | Press::Undo(_)
+        | Press::UndoOld(_)
+        | Press::PutBack(_)
         | Press::FollowVariety(_)
         | Press::DropVariety(_)
         | Press::Hour(_)

@@ -68,6 +68,10 @@ pub enum Press {
     DropVariety(i64),
     /// Take back the change of this number, if it is still the last.
     Undo(i64),
+    /// Take back the change of this number, though it was made long ago, if it is still the last.
+    UndoOld(i64),
+    /// Put back the change of this number, if it is still the one that was taken back last.
+    PutBack(i64),
     /// Set the reminder time.
     Hour(ReminderTime),
     /// Ask for a reminder time.
@@ -239,6 +243,8 @@ impl fmt::Display for Press {
             Self::FollowVariety(id) => write!(f, "y:{id}"),
             Self::DropVariety(id) => write!(f, "Y:{id}"),
             Self::Undo(number) => write!(f, "U:{number}"),
+            Self::UndoOld(number) => write!(f, "uo:{number}"),
+            Self::PutBack(number) => write!(f, "pb:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
             Self::Quiet(days) => write!(f, "qd:{days}"),
@@ -325,6 +331,8 @@ fn read(text: &str) -> Option<Press> {
         "y" => Press::FollowVariety(rest.parse().ok()?),
         "Y" => Press::DropVariety(rest.parse().ok()?),
         "U" => Press::Undo(rest.parse().ok()?),
+        "uo" => Press::UndoOld(rest.parse().ok()?),
+        "pb" => Press::PutBack(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
         "qd" => Press::Quiet(rest.parse().ok()?),
