@@ -570,6 +570,8 @@ frost-show-club = Für dich gelten die Daten deines Vereins: { $frost }.
 frost-show-none = Deine Frostdaten kenne ich noch nicht.
 frost-how-to = Schick mir den letzten Frost im Frühjahr und den ersten im Herbst, Monat vor Tag, so: /frost 05-15 10-05. Wenn es nie friert: /frost none
 frost-only-last = Als letzten Frost im Frühjahr habe ich den { $last }. Wann ist der erste im Herbst? Schick mir beide: /frost { $code } 10-05
+# Gefragt bei Daten wie 5/6 und 10/5, mit einer Taste für jede der beiden Lesarten.
+frost-which-way = Steht da der Monat zuerst oder der Tag? Drück, was du meinst.
 frost-not-understood = Das konnte ich nicht als Frostdaten lesen.
 frost-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht.
 frost-same-day = Beide Daten sind derselbe Tag; der letzte Frost im Frühjahr und der erste im Herbst müssen verschieden sein.
@@ -721,6 +723,36 @@ undo-made-on = Diese Änderung war vom { $date }.
 undo-put-back = Wiederhergestellt. Es ist wie vor dem Zurücknehmen:
     { $what }
 notice-put-back-stale = Inzwischen hat sich anderes geändert, also habe ich nichts wiederhergestellt.
+
+## Ausgepflanzt oder eingegangen, aufhören, danke, Begriffe
+
+planted-noted = Notiert, ausgepflanzt am { $date }: { $crops }.
+planted-early = Früh für { $crops }: deck in kalten Nächten ab. Die guten Tage beginnen am { $from }.
+planted-none = Zu { $crops } kenne ich keine Aussaat, die aufs Auspflanzen wartet, und in deinem Plan steht keins, also gibt es nichts abzuhaken. /grow setzt etwas auf deine Liste.
+planted-future = Der { $date } kommt erst noch, also hat sich nichts geändert. Sag es mir, wenn sie draußen sind.
+planted-impossible-day = Einen Tag „{ $written }“ kenne ich nicht, also hat sich nichts geändert. So geht es: ausgepflanzt 6 Brokkoli am 3. Mai
+lost-noted = Das tut mir leid. Notiert, dass es damit vorbei ist: { $what }.
+lost-none = Das tut mir leid. Ich habe keine Aussaat notiert, zu der das passt ({ $crops }), also hat sich nichts geändert.
+lost-some = Das tut mir leid. Weil noch etwas übrig ist ({ $crops }), hat sich nichts geändert. Wenn alles hin ist, sag mir: „alle eingegangen: { $crops }“.
+lost-which = Das tut mir leid. Welche davon?
+stop-how-to = Noch hat sich nichts geändert. Du bestimmst, wie viel du von mir hörst:
+    • eine Zeit lang nichts: /holiday bis 3. Juli
+    • an manchen Wochentagen nichts: /quiet Sonntag
+    • keine Erinnerungen mehr: /drop alles nimmt alles von deiner Liste
+    • ganz gehen: /forget löscht alles, was ich über dich aufbewahre
+button-stop-holiday = Pause bis zu einem Tag
+button-stop-days = Ruhetage
+thanks = Gern geschehen. Möge alles gut aufgehen!
+# $night ist eine Temperatur.
+term-hardening-off = Abhärten heißt, Sämlinge von drinnen an Sonne, Wind und kühle Nächte zu gewöhnen, bevor sie draußen bleiben: erst einige Stunden im Schatten, dann jeden Tag länger und sonniger, ein bis zwei Wochen lang. Ich nenne es 14 bis 7 Tage vor dem Auspflanzen; hol sie in Nächten unter { $night } herein (University of Maryland Extension, 2023).
+term-potting-up = Umtopfen oder Pikieren heißt, einen Sämling in einen größeren Topf zu setzen, bevor seine Wurzeln den alten füllen. Ich nenne es drei bis vier Wochen nach der Aussaat, wenn die ersten richtigen Blätter offen sind, wo es etwas bringt (übliche Praxis).
+term-setting-out = Auspflanzen heißt, Sämlinge von drinnen in den Garten zu setzen. Die Tage dafür beginnen so viele Wochen vor oder nach deinem mittleren letzten Frost, wie die Klasse der Pflanze sagt, und bei Pflanzen, die Frost tötet, nicht vor dem Datum, auf das du dich verlässt; dann entscheiden die Nächte der Woche.
+term-succession = Folgesaat heißt, alle paar Wochen wieder ein wenig zu säen, damit es immer etwas zu ernten gibt. Nach jeder Aussaat nenne ich die nächste im Abstand, der für die Pflanze gilt, solange sich das Säen ins Beet lohnt; wo Sommerhitze sie beendet, beginnen die Herbstsaaten eine eigene Reihe.
+term-cover = Schutz ist, was die Kälte vom Beet hält, und damit rechne ich so: Vlies bringt, was Kälte verträgt, zwei Wochen voran und Empfindliches gar nicht (übliche Praxis; es hält nur leichten Frost ab, Colorado State University Extension), ein Frühbeet bringt, was Kälte verträgt, drei Wochen (University of Vermont Extension), ein Folientunnel alles drei Wochen (übliche Praxis). Sag mir mit /place, was du hast.
+term-last-frost = Dein mittlerer letzter Frost ist der Tag, nach dem es in einem von zwei Frühjahren noch friert; Frost ist Luft mit 0 °C oder weniger. Verlässlich ist ein Datum, nach dem es nur etwa in einem von zehn Frühjahren noch friert; ich nehme an, dass es { $days } Tage später liegt (Moyer, University of Delaware, 1970). Von da an wird für die Aussaat zurückgezählt.
+term-first-frost = Dein mittlerer erster Frost ist der Tag, vor dem es in einem von zwei Herbsten schon gefroren hat; Frost ist Luft mit 0 °C oder weniger. In etwa einem von zehn Herbsten hat es schon { $days } Tage früher gefroren, was vorher reift, ist also sicher. Herbstsaaten werden vom ersten Frost zurückgezählt.
+term-your-frost = Hier rechne ich mit: { $frost }.
+
 variety-name = { $crop } „{ $name }“
 by-packet = Nach deiner Packung { $variety }: { $packet }.
 short-variety = { $variety }: { $line }

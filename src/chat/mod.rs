@@ -42,6 +42,7 @@ pub mod packet;
 mod place_talk;
 mod place_text;
 mod place_words;
+mod plants_talk;
 mod question_talk;
 mod read_on;
 mod ripening_text;
@@ -54,7 +55,10 @@ mod sowing_talk;
 #[cfg(test)]
 mod sowing_tests;
 mod sowing_text;
+mod stop_talk;
 mod subscribe_talk;
+mod term_talk;
+mod term_words;
 mod tray_list;
 mod tray_talk;
 mod tray_text;

@@ -62,6 +62,8 @@ pub enum Press {
     EndSowing(i64, u16),
     /// Record a new sowing today like the one of this number.
     SowAgain(i64),
+    /// The plants of the sowing of this number died.
+    SowingLost(i64),
     /// Follow the variety of this number.
     FollowVariety(i64),
     /// Remove the variety of this number.
@@ -240,6 +242,7 @@ impl fmt::Display for Press {
             Self::Sowings(page) => write!(f, "S:{page}"),
             Self::EndSowing(id, page) => write!(f, "e:{id}:{page}"),
             Self::SowAgain(id) => write!(f, "r:{id}"),
+            Self::SowingLost(id) => write!(f, "sl:{id}"),
             Self::FollowVariety(id) => write!(f, "y:{id}"),
             Self::DropVariety(id) => write!(f, "Y:{id}"),
             Self::Undo(number) => write!(f, "U:{number}"),
@@ -328,6 +331,7 @@ fn read(text: &str) -> Option<Press> {
             Press::EndSowing(id.parse().ok()?, page.parse().ok()?)
         }
         "r" => Press::SowAgain(rest.parse().ok()?),
+        "sl" => Press::SowingLost(rest.parse().ok()?),
         "y" => Press::FollowVariety(rest.parse().ok()?),
         "Y" => Press::DropVariety(rest.parse().ok()?),
         "U" => Press::Undo(rest.parse().ok()?),

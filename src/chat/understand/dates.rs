@@ -350,6 +350,7 @@ pub(crate) fn date_in_figures(word: &str, figures: Figures) -> Option<When> {
     Some(match (day_first, month_first) {
         (When::Impossible, other) | (other, When::Impossible) => other,
         (one, other) if one == other || figures == Figures::DayFirst => one,
+        (_, other) if figures == Figures::MonthFirst => other,
         _ => When::Unclear,
     })
 }
@@ -391,6 +392,9 @@ mod tests {
         assert_eq!(day_first("01.05.26"), Some(When::Exact(day("2026-05-01"))));
         assert_eq!(day_first("31.4"), Some(When::Impossible));
         assert_eq!(day_first("5/13"), Some(yearly(5, 13)));
+        let month_first = |word| date_in_figures(word, Figures::MonthFirst);
+        assert_eq!(month_first("5/1"), Some(yearly(5, 1)));
+        assert_eq!(month_first("13/5"), Some(yearly(5, 13)));
     }
 
     #[test]

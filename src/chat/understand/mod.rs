@@ -42,12 +42,13 @@ use serde::{Deserialize, Serialize};
 use crate::catalogue::{AmbiguousWord, Catalogue, Meaning, Names};
 use crate::planning::{CropId, Kind, Step};
 use crops::{NameFinder, Named, as_written, joined};
-use dates::{date_in_figures, dates_in, iso_date};
+use dates::{dates_in, iso_date};
 use line::{Item, ItemLine, Sort};
 
-pub(super) use dates::{DateFound, When};
+pub(super) use dates::{DateFound, When, date_in_figures};
 pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
+pub(super) use phrase_file::Figures;
 pub(super) use words::{Pause, Word};
 
 pub use day_ahead::DayAhead;

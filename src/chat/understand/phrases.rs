@@ -68,6 +68,12 @@ pub(crate) struct FrostPhrases {
 pub(crate) struct SowingPhrases {
     pub came_up: Vec<Pattern>,
     pub not_up: Vec<Pattern>,
+    /// The plants died.
+    pub lost: Vec<Pattern>,
+    /// Only some of them did.
+    pub lost_some: Vec<Pattern>,
+    /// Words with which it was something else that got lost.
+    pub lost_unless: Vec<Pattern>,
     /// Words that make a question of it.
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
@@ -352,6 +358,9 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
     Ok(SowingPhrases {
         came_up: compile(&raw.came_up, of)?,
         not_up: compile(&raw.not_up, of)?,
+        lost: compile(&raw.lost, of)?,
+        lost_some: compile(&raw.lost_some, of)?,
+        lost_unless: compile(&raw.lost_unless, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
         articles: ids_of(&raw.articles, of),

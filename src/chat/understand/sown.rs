@@ -144,6 +144,29 @@ impl Understanding {
         }
     }
 
+    /// Whether a text tells that plants died: `Some(true)` where only some of them did, `None`
+    /// where it tells no such thing. A question tells nothing.
+    #[must_use]
+    pub fn lost_in(&self, text: &str) -> Option<bool> {
+        if text.contains('?') {
+            return None;
+        }
+        let words = self.words(text, LIST_CHARACTERS);
+        let mentions = self.names.mentions(&words, &self.phrases);
+        let stretches: Vec<Item> = mentions
+            .iter()
+            .map(|m| Item { sort: sort(&m.named), from: m.from, to: m.to })
+            .collect();
+        let line = ItemLine::new(&words, &stretches);
+        let length = line.items.len();
+        let tells = |patterns: &[_]| matches_anywhere(patterns, &line, 0..length);
+        let phrases = &self.phrases.sowing;
+        if !tells(&phrases.lost) || tells(&phrases.unless) || tells(&phrases.lost_unless) {
+            return None;
+        }
+        Some(tells(&phrases.lost_some))
+    }
+
     /// "8 of 12": how many came up, of how many, where a text gives both.
     #[must_use]
     pub fn sprouted_in(&self, text: &str) -> Option<(Figure, Figure)> {
