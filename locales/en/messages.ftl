@@ -736,7 +736,7 @@ notice-put-back-stale = Something else changed since, so nothing was put back.
 
 planted-noted = Noted as set out on { $date }: { $crops }.
 planted-early = That is early for { $crops }: cover them on cold nights. Their good days begin on { $from }.
-planted-none = I know of no sowing of { $crops } that waits to go out and have no setting out of it in your plan, so there is nothing to tick off. /grow puts a crop on your list.
+planted-none = Nothing to tick off: no sowing of { $crops } waits to go out, and your plan has no setting out of it. /grow puts a crop on your list.
 planted-future = { $date } is still to come, so nothing changed. Tell me once they are out.
 planted-impossible-day = I know no day “{ $written }”, so nothing changed. Like this: planted out 6 broccoli on 3 May
 lost-noted = I am sorry. Noted that they are gone: { $what }.

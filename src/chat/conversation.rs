@@ -144,8 +144,7 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
                 });
             }
             Request::PlantedOut => {
-                let told =
-                    |desk: &mut Desk<'_>| plants_talk::planted_out(desk, said.rest, said.head);
+                let told = |desk: &mut Desk<'_>| plants_talk::planted_out(desk, said.rest, text);
                 if !manners::own_matter(desk, text, told) {
                     question_talk::asked(desk, text);
                 }

@@ -22,11 +22,13 @@ const MOST_OFFERED: usize = 8;
 
 /// "Planted out 6 broccoli today": the setting out is done, of the sowing that waits for it or of
 /// the plan. `false` where no crop is named.
-pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, head: &str) -> bool {
+///
+/// `rest` is the sentence `text` without its frame, which may name the day.
+pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
     let understanding = &desk.tongue.understanding;
     let mut told = understanding.sown_in(rest, desk.today);
     if told.on == ToldDay::NotSaid {
-        told.on = understanding.sown_in(head, desk.today).on;
+        told.on = understanding.sown_in(text, desk.today).on;
     }
     let crops = crops_told(desk, &told);
     if crops.is_empty() {
@@ -67,18 +69,24 @@ pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, head: &str) -> bool {
     let mut lines = Vec::new();
     let mut buttons = Vec::new();
     if !done.is_empty() {
-        let about = args().text("crops", desk.speech.crop_list(&done)).text("date", desk.date(on));
+        let about = args().text("crops", names(desk, &done)).text("date", desk.date(on));
         lines.push(desk.say("planted-noted", &about));
         lines.extend(early);
         desk.change(Change::Together(marks));
         buttons = undo_buttons(desk);
     }
     if !missing.is_empty() {
-        let about = args().text("crops", desk.speech.crop_list(&missing));
+        let about = args().text("crops", names(desk, &missing));
         lines.push(desk.say("planted-none", &about));
     }
     desk.reply_with(lines.join("\n"), buttons);
     true
+}
+
+/// "Cucumbers and peas".
+fn names(desk: &Desk<'_>, crops: &[CropId]) -> String {
+    let names: Vec<String> = crops.iter().map(|id| desk.speech.crops(id).to_owned()).collect();
+    desk.speech.voice.list_and(&names)
 }
 
 /// The crops that were told, each with its number; a word for several is the one that the member
@@ -142,7 +150,7 @@ pub(super) fn lost(desk: &mut Desk<'_>, text: &str) -> bool {
     let growing: Vec<Sowing> = desk.facts.sowings.iter().filter(of_crop).cloned().collect();
     let whole = |sowing: &&Sowing| count.is_none() || sowing.count == count;
     if some || (count.is_some() && !growing.iter().any(|sowing| whole(&sowing))) {
-        let about = args().text("crops", desk.speech.crop_list(&named));
+        let about = args().text("crops", names(desk, &named));
         let text = desk.say("lost-some", &about);
         desk.reply(text);
         return true;
