@@ -419,6 +419,11 @@ unknown-crop = „{ $written }“ kenne ich nicht. Versuch es mit dem gewöhnlic
 unknown-crop-near = „{ $written }“ kenne ich nicht. Vielleicht { $near }?
 not-understood = Das habe ich nicht verstanden. Frag mich zum Beispiel „Kann ich jetzt Gurken aussäen?“ oder „Wann pflanze ich Tomaten aus?“
 question-without-crop = Welche Pflanze meinst du? Schick mir ihren Namen.
+month-all = Das geht den ganzen { $month } lang.
+month-part = Im { $month } geht das so: { $days }.
+month-none = Kein Tag im { $month } passt dafür.
+# $written ist ein vergangener Tag, etwa „gestern“.
+date-gone-by = „{ $written }“ ist vorbei, also gilt das für heute. Wenn du da gesät hast, sag es mir so: /sown { $crop } { $written }
 date-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht. Frag noch einmal mit einem Tag wie „{ $example }“.
 date-unclear = Welcher Tag mit „{ $written }“ gemeint ist, kann ich nicht sagen. Frag noch einmal mit einem Tag wie „{ $example }“.
 

@@ -426,6 +426,11 @@ unknown-crop = I don't know “{ $written }”. Try its everyday name, such as �
 unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?
 not-understood = I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
 question-without-crop = Which crop do you mean? Send me its name.
+month-all = That can be done all through { $month }.
+month-part = In { $month }, that can be done { $days }.
+month-none = No day of { $month } is right for that.
+# $written is a day gone by, such as "yesterday".
+date-gone-by = “{ $written }” has gone by, so this is about today. If you sowed then, tell me like this: /sown { $crop } { $written }
 date-impossible = The calendar has no day “{ $written }”. Ask again with a day like “{ $example }”.
 date-unclear = I can't tell which day “{ $written }” is. Ask again with a day like “{ $example }”.
 

@@ -424,6 +424,11 @@ unknown-crop = No conozco “{ $written }”. Prueba con su nombre de siempre, p
 unknown-crop-near = No conozco “{ $written }”. ¿Quieres decir { $near }?
 not-understood = Eso no lo entiendo; pregúntame, por ejemplo, “¿puedo sembrar pepinos ya?” o “¿cuándo trasplanto los tomates?”.
 question-without-crop = ¿A qué cultivo te refieres? Envíame su nombre.
+month-all = Se puede hacer durante todo { $month }.
+month-part = En { $month } se puede hacer así: { $days }.
+month-none = Ningún día de { $month } es bueno para eso.
+# $written es un día ya pasado, como "ayer".
+date-gone-by = “{ $written }” ya pasó, así que respondo para hoy. Si sembraste entonces, dímelo así: /sown { $crop } { $written }
 date-impossible = El calendario no tiene ningún día “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
 date-unclear = No sé qué día es “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
 

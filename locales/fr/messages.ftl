@@ -426,6 +426,11 @@ unknown-crop = Je ne connais pas « { $written } ». Essaie le nom de tous l
 unknown-crop-near = Je ne connais pas « { $written } ». Tu veux dire { $near } ?
 not-understood = Je n’ai pas compris. Demande-moi par exemple « je peux semer les concombres maintenant ? » ou « quand planter les tomates au jardin ? »
 question-without-crop = De quelle culture parles-tu ? Envoie-moi son nom.
+month-all = C’est possible durant tout le mois ({ $month }).
+month-part = En { $month }, c’est possible ainsi : { $days }.
+month-none = Aucun jour ne convient pour cela en { $month }.
+# $written est un jour passé, comme « hier ».
+date-gone-by = « { $written } » est passé, je réponds donc pour aujourd’hui. Si tu as semé ce jour-là, dis-le-moi ainsi : /sown { $crop } { $written }
 date-impossible = Le calendrier n’a pas de jour « { $written } ». Redemande avec un jour comme « { $example } ».
 date-unclear = Je ne sais pas quel jour est « { $written } ». Redemande avec un jour comme « { $example } ».
 

@@ -32,6 +32,7 @@ mod lookup_text;
 mod manners;
 mod meant;
 mod menu;
+mod month_text;
 mod month_words;
 mod needs;
 mod now_text;

@@ -124,6 +124,11 @@ impl When {
         }
     }
 
+    /// Whether a month is meant as a whole.
+    pub fn is_whole_month(self) -> bool {
+        matches!(self, Self::Month(_) | Self::NextMonth)
+    }
+
     /// The day that is meant by somebody who tells on the day `today` what they did; it lies in
     /// the future where nothing else can be meant.
     pub fn counted_back(self, today: NaiveDate) -> Option<NaiveDate> {
