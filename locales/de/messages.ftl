@@ -980,6 +980,7 @@ club-frost-how-to = Antworte auf diese Nachricht mit dem mittleren letzten Frost
 club-zone-set = Die Zeitzone des Vereins ist { $zone }.
 club-zone-how-to = Antworte auf diese Nachricht mit einer Stadt oder dem Namen einer Zeitzone, so: Berlin
 club-language-set = Die Sprache des Vereins ist { $language }.
+club-not-understood = Die Einstellung „{ $written }“ kenne ich nicht, also hat sich nichts geändert.
 club-how-to = Stell sie hier ein oder in einer Zeile: /club frost 05-15 10-05, /club zone Berlin, /club language de, /club hold 7 Tage
 settings-digest = • Die Vereinswoche: { $day }, { $time }
 settings-digest-none = • Die Vereinswoche: wird nicht verschickt

@@ -1000,6 +1000,7 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
+club-not-understood = I don't know the setting “{ $written }”, so nothing changed.
 club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
 settings-digest = • The club's week: { $day }, { $time }
 settings-digest-none = • The club's week: not sent

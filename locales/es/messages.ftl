@@ -994,6 +994,7 @@ club-frost-how-to = Responde a este mensaje con la última helada de primavera y
 club-zone-set = La zona horaria del club es { $zone }.
 club-zone-how-to = Responde a este mensaje con una ciudad o el nombre de una zona, así: Madrid
 club-language-set = El idioma del club es: { $language }.
+club-not-understood = No conozco el ajuste “{ $written }”, así que nada cambió.
 club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es, /club digest lunes 8:00, /club hold 7 días
 settings-digest = • La semana del club: { $day }, { $time }
 settings-digest-none = • La semana del club: no se envía

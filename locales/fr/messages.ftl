@@ -1000,6 +1000,7 @@ club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et l
 club-zone-set = Le fuseau horaire du club est { $zone }.
 club-zone-how-to = Réponds à ce message avec une ville ou le nom d’un fuseau, comme ceci : Paris
 club-language-set = La langue du club : { $language }.
+club-not-understood = Je ne connais pas le réglage « { $written } », rien n’a donc changé.
 club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr, /club digest lundi 8:00, /club hold 7 jours
 settings-digest = • La semaine du club : { $day }, { $time }
 settings-digest-none = • La semaine du club : pas envoyée

@@ -125,8 +125,8 @@ fn setting_out(desk: &Desk<'_>, crop: &Crop, count: Option<u32>) -> Option<JobKe
         return None;
     }
     let coming = coming_jobs([crop], known, desk.garden()?, desk.today);
-    let planned = coming.into_iter().map(|due| due.job.key);
-    planned.filter(|key| key.step == Step::PlantOut && key.sowing.is_none()).next()
+    let mut planned = coming.into_iter().map(|due| due.job.key);
+    planned.find(|key| key.step == Step::PlantOut && key.sowing.is_none())
 }
 
 /// What to do for plants that went out before their days.

@@ -427,8 +427,8 @@ fn the_list_of_sowings_is_paged_and_ends_one_by_its_button() {
 }
 
 /// A change that was made then, which these steps put back.
-fn change(number: i64, at: &str, put_back: Vec<PutBack>) -> Option<LastChange> {
-    Some(LastChange { number, changed_at: at.parse().expect("an instant"), put_back })
+fn change(number: i64, at: &str, put_back: Vec<PutBack>) -> LastChange {
+    LastChange { number, changed_at: at.parse().expect("an instant"), put_back }
 }
 
 #[test]
@@ -436,7 +436,7 @@ fn undo_takes_back_the_last_change_and_only_that() {
     let mut facts = facts();
     assert!(says(&facts, "/undo").changes.is_empty());
     facts.sowings = vec![basil(3, "2026-04-10")];
-    facts.last_change = change(4, "2026-04-22T11:55:00Z", vec![PutBack::SowingOff(3)]);
+    facts.last_change = Some(change(4, "2026-04-22T11:55:00Z", vec![PutBack::SowingOff(3)]));
     for outcome in
         [says(&facts, "/undo"), says(&facts, "undo that"), presses(&facts, &Press::Undo(4))]
     {
@@ -451,7 +451,7 @@ fn undo_takes_back_the_last_change_and_only_that() {
     assert!(stale.changes.is_empty());
     assert!(texts(&stale).contains("Something else changed"), "{}", texts(&stale));
     let crops = vec![PutBack::CropOn { id: 2, crop: CropId::new("pea") }];
-    facts.last_change = change(5, "2026-04-22T12:00:00Z", crops);
+    facts.last_change = Some(change(5, "2026-04-22T12:00:00Z", crops));
     assert_eq!(texts(&says(&facts, "/undo")), "Back on your list: pea.");
 }
 
@@ -459,14 +459,14 @@ fn undo_takes_back_the_last_change_and_only_that() {
 fn a_change_of_some_hours_ago_is_told_with_its_time() {
     let mut facts = facts();
     let crops = || vec![PutBack::CropOn { id: 2, crop: CropId::new("pea") }];
-    facts.last_change = change(5, "2026-04-22T08:15:00Z", crops());
+    facts.last_change = Some(change(5, "2026-04-22T08:15:00Z", crops()));
     let today = says(&facts, "/undo");
     assert_eq!(today.changes, [Change::Undo(5)]);
     assert_eq!(
         texts(&today),
         "Back on your list: pea.\nThat change was made today at 8:15\u{202f}AM."
     );
-    facts.last_change = change(5, "2026-04-21T20:00:00Z", crops());
+    facts.last_change = Some(change(5, "2026-04-21T20:00:00Z", crops()));
     let yesterday = says(&facts, "undo");
     assert_eq!(yesterday.changes, [Change::Undo(5)]);
     assert_eq!(texts(&yesterday), "Back on your list: pea.\nThat change was made on April 21.");
@@ -476,7 +476,7 @@ fn a_change_of_some_hours_ago_is_told_with_its_time() {
 fn a_change_of_long_ago_is_named_before_it_is_taken_back() {
     let mut facts = facts();
     facts.sowings = vec![basil(3, "2026-04-10")];
-    facts.last_change = change(4, "2026-04-10T08:00:00Z", vec![PutBack::SowingOff(3)]);
+    facts.last_change = Some(change(4, "2026-04-10T08:00:00Z", vec![PutBack::SowingOff(3)]));
     for text in ["/undo", "undo", "take that back"] {
         let asked = says(&facts, text);
         assert!(asked.changes.is_empty(), "{text}");
@@ -486,7 +486,7 @@ fn a_change_of_long_ago_is_named_before_it_is_taken_back() {
     }
     assert_eq!(presses(&facts, &Press::UndoOld(4)).changes, [Change::Undo(4)]);
     // Something else changed before the button was pressed.
-    facts.last_change = change(5, "2026-04-22T08:00:00Z", vec![PutBack::SowingOff(3)]);
+    facts.last_change = Some(change(5, "2026-04-22T08:00:00Z", vec![PutBack::SowingOff(3)]));
     assert!(presses(&facts, &Press::UndoOld(4)).changes.is_empty());
 }
 
@@ -494,7 +494,7 @@ fn a_change_of_long_ago_is_named_before_it_is_taken_back() {
 fn only_what_was_taken_back_last_is_put_back() {
     let mut facts = facts();
     facts.last_undone =
-        change(4, "2026-04-22T08:00:00Z", vec![PutBack::SowingAs(basil(3, "2026-04-10"))]);
+        Some(change(4, "2026-04-22T08:00:00Z", vec![PutBack::SowingAs(basil(3, "2026-04-10"))]));
     let put_back = presses(&facts, &Press::PutBack(4));
     assert_eq!(put_back.changes, [Change::Redo(4)]);
     assert!(texts(&put_back).contains("12 basil"), "{}", texts(&put_back));

@@ -174,6 +174,10 @@ pub(super) struct RawIntent {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct RawFigures {
+    pub percent: String,
+    pub degrees: String,
+    pub celsius: String,
+    pub fahrenheit: String,
     pub numbers: HashMap<String, u32>,
     pub quantities: Vec<RawQuantity>,
 }

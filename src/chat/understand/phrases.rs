@@ -10,7 +10,7 @@ pub(crate) use super::phrase_file::{Figures, Objects, Rest};
 use super::phrase_file::{
     RawCalendar, RawClass, RawFigures, RawFrost, RawPhrases, RawSowing, RawSpelling,
 };
-use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
+use super::quantities::{FigurePhrases, Needed, QuantityPhrase, Signs};
 use super::spelling::slip_of;
 use super::word_forms::WordForms;
 use super::words::{Pause, Word, split};
@@ -375,5 +375,11 @@ fn figures(raw: &RawFigures, of: &mut Compiler) -> Result<FigurePhrases, Phrases
         let patterns = compile(&quantity.patterns, of)?;
         quantities.push(QuantityPhrase { reading: quantity.read_as, patterns });
     }
-    Ok(FigurePhrases { numbers, quantities })
+    let signs = Signs {
+        percent: raw.percent.clone(),
+        degrees: raw.degrees.clone(),
+        celsius: raw.celsius.clone(),
+        fahrenheit: raw.fahrenheit.clone(),
+    };
+    Ok(FigurePhrases { signs, numbers, quantities })
 }
