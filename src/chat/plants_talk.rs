@@ -13,7 +13,7 @@ use super::came_up_talk::offer_again;
 use super::desk::Desk;
 use super::facts::Change;
 use super::sowing_list::still_grows;
-use super::sowing_talk::undo_buttons;
+use super::sowing_talk::{self, undo_buttons};
 use super::sowing_text::sowing_words;
 use super::understand::{SownText, ToldDay};
 
@@ -33,6 +33,14 @@ pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
     let crops = crops_told(desk, &told);
     if crops.is_empty() {
         return false;
+    }
+    // What is never raised indoors was sown where it stands: "planted peas".
+    let sown_there = |id: &CropId| {
+        desk.crop(id).is_some_and(|crop| crop.indoors.is_none() && !crop.ways.is_empty())
+    };
+    if crops.iter().all(|(id, _)| sown_there(id)) {
+        sowing_talk::sown(desk, rest, text);
+        return true;
     }
     if let Some(name) = told.unknown.first() {
         let text = unknown_name(&name.written, &name.near, &desk.speech);

@@ -2,7 +2,7 @@
 
 use crate::catalogue::Meaning;
 use crate::club::{LONGEST_VARIETY_NAME, LanguageTag, Variety};
-use crate::planning::{CropId, PacketError};
+use crate::planning::{Crop, CropId, PacketError};
 use crate::wording::{Speech, args, quoted};
 
 use super::knowledge::{Knowledge, Tongue};
@@ -88,8 +88,9 @@ impl Knowledge {
         let tongue = self.tongue(language);
         let read = self.read_packet_text(text, language);
         let (crop, name) = head_of(&read.head, tongue, speech)?;
-        // "Start 6 weeks before the last frost" depends on the crop.
-        let raised = self.catalogue.get(crop.as_str()).is_none_or(|crop| crop.indoors.is_some());
+        // "Start 6 weeks before the last frost" depends on the crop; what is never sown is planted.
+        let crop_raised = |crop: &Crop| crop.indoors.is_some() || crop.ways.is_empty();
+        let raised = self.catalogue.get(crop.as_str()).is_none_or(crop_raised);
         let read = if raised { read } else { self.read_packet_of(text, language, raised) };
         let packet = read.packet.checked()?;
         Ok(Variety { id: 0, crop, name, packet })

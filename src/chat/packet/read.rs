@@ -245,6 +245,10 @@ impl Reading<'_> {
             (Some(Side::Indoors | Side::Started) | None, true) => {
                 packet.indoors_weeks.get_or_insert(span);
             }
+            // "Plant 2 weeks after the last frost" is a sowing of what is never raised indoors.
+            (Some(Side::SetOut), _) if !self.raised_indoors => {
+                packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
+            }
             (Some(Side::SetOut), _) => {
                 packet.set_out_weeks.get_or_insert(offset);
             }
@@ -427,6 +431,8 @@ fn word(item: &Item) -> Option<&str> {
     }
 }
 
+#[cfg(test)]
+mod other_start_tests;
 #[cfg(test)]
 mod spanish_tests;
 #[cfg(test)]
