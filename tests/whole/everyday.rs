@@ -230,3 +230,139 @@ async fn terms_of_the_trade_are_explained() {
     Setting out is planting seedlings from indoors into the garden. Its days begin so many weeks before or after your average last frost as the crop's class says, and for crops that frost kills not before the date you trust; then the week's nights decide.
     ");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_same_words_are_understood_in_other_languages() {
+    struct Words {
+        language: &'static str,
+        sown: &'static str,
+        planted: &'static str,
+        lost: &'static str,
+        part: &'static str,
+        hold: &'static str,
+        thanks: &'static str,
+        stop: &'static str,
+        term: &'static str,
+    }
+    let world = World::start(SPRING).await;
+    let mut told = Vec::new();
+    for words in [
+        Words {
+            language: "de",
+            sown: "ich habe am 20. März 6 Brokkoli gesät",
+            planted: "Ich habe heute 6 Brokkoli ausgepflanzt",
+            lost: "die Brokkoli sind eingegangen",
+            part: "die Hälfte der Brokkoli ist eingegangen",
+            hold: "/hold bis Freitag",
+            thanks: "Danke schön!",
+            stop: "Stopp!",
+            term: "Was ist Abhärten?",
+        },
+        Words {
+            language: "es",
+            sown: "sembré 6 brócolis el 20 de marzo",
+            planted: "hoy trasplanté 6 brócolis",
+            lost: "se murieron los brócolis",
+            part: "se murieron la mitad de los brócolis",
+            hold: "/hold hasta el viernes",
+            thanks: "¡Muchas gracias!",
+            stop: "¡Basta!",
+            term: "¿Qué es aclimatar?",
+        },
+        Words {
+            language: "fr",
+            sown: "j’ai semé 6 brocolis le 20 mars",
+            planted: "j’ai planté 6 brocolis aujourd’hui",
+            lost: "les brocolis sont morts",
+            part: "la moitié des brocolis sont morts",
+            hold: "/hold jusqu’à vendredi",
+            thanks: "Merci beaucoup !",
+            stop: "Stop !",
+            term: "C’est quoi l’endurcissement ?",
+        },
+    ] {
+        let member = world.person_reading(words.language, words.language);
+        member.asks("/start").await;
+        member.asks("/frost 05-15 10-05").await;
+        member.asks(words.sown).await;
+        told.push(words.language.to_owned());
+        for said in [
+            words.planted,
+            words.part,
+            words.lost,
+            words.hold,
+            words.thanks,
+            words.stop,
+            words.term,
+        ] {
+            let answer = member.asks(said).await.text;
+            told.push(format!("{said}\n  {}", answer.lines().next().unwrap_or_default()));
+        }
+    }
+    insta::assert_snapshot!(told.join("\n"), @"
+    de
+    Ich habe heute 6 Brokkoli ausgepflanzt
+      Notiert, ausgepflanzt am 22. April: Brokkoli.
+    die Hälfte der Brokkoli ist eingegangen
+      Das tut mir leid. Weil noch etwas übrig ist (Brokkoli), hat sich nichts geändert. Wenn alles hin ist, sag mir: „alle eingegangen: Brokkoli“.
+    die Brokkoli sind eingegangen
+      Das tut mir leid. Notiert, dass es damit vorbei ist: 6 × Brokkoli, am 20. März drinnen gesät.
+    /hold bis Freitag
+      Pause bis zum 24. April: So lange erinnere ich dich nicht ans Abhärten und Auspflanzen.
+    Danke schön!
+      Gern geschehen. Möge alles gut aufgehen!
+    Stopp!
+      Noch hat sich nichts geändert. Du bestimmst, wie viel du von mir hörst:
+    Was ist Abhärten?
+      Abhärten heißt, Sämlinge von drinnen an Sonne, Wind und kühle Nächte zu gewöhnen, bevor sie draußen bleiben: erst einige Stunden im Schatten, dann jeden Tag länger und sonniger, ein bis zwei Wochen lang. Ich nenne es 14 bis 7 Tage vor dem Auspflanzen; hol sie in Nächten unter 7 °C herein (University of Maryland Extension, 2023).
+    es
+    hoy trasplanté 6 brócolis
+      Anotado, al aire libre desde el 22 de abril: brócoli.
+    se murieron la mitad de los brócolis
+      Lo siento. Como aún queda algo de brócoli, nada cambió. Si se perdió todo, dime: “perdí todo: brócoli”.
+    se murieron los brócolis
+      Lo siento. Anoto que se perdió: brócoli (6), siembra en interior del 20 de marzo.
+    /hold hasta el viernes
+      En pausa hasta el 24 de abril: hasta entonces no nombro nada que aclimatar ni trasplantar.
+    ¡Muchas gracias!
+      De nada. ¡Que brote todo!
+    ¡Basta!
+      Todavía no cambió nada. Tú decides cuánto sabes de mí:
+    ¿Qué es aclimatar?
+      Aclimatar es acostumbrar al sol, al viento y a las noches frescas las plántulas que crecieron dentro, antes de que se queden fuera: primero unas horas a la sombra, después cada día más tiempo y más sol, durante una o dos semanas. Lo nombro de 14 a 7 días antes del trasplante; en noches de menos de 7 °C éntralas (University of Maryland Extension, 2023).
+    fr
+    j’ai planté 6 brocolis aujourd’hui
+      C’est noté, au jardin depuis le 22 avril : les brocolis.
+    la moitié des brocolis sont morts
+      Je suis désolé. Comme il en reste (les brocolis), rien n’a changé. Si tout est perdu, dis-moi : « tout est mort : les brocolis ».
+    les brocolis sont morts
+      Je suis désolé. C’est noté, il n’en reste rien : les brocolis (6), semis intérieur du 20 mars.
+    /hold jusqu’à vendredi
+      En pause jusqu’au 24 avril : d’ici là, je ne te dis pas d’endurcir ni de planter au jardin.
+    Merci beaucoup !
+      Avec plaisir. Que tout lève bien !
+    Stop !
+      Rien n’a encore changé. C’est toi qui décides de ce que je t’écris :
+    C’est quoi l’endurcissement ?
+      L’endurcissement habitue au soleil, au vent et aux nuits fraîches les plants venus de l’intérieur, avant qu’ils restent dehors : d’abord quelques heures à l’ombre, puis chaque jour plus longtemps et plus au soleil, pendant une à deux semaines. Je le nomme 14 à 7 jours avant la plantation ; rentre-les les nuits sous 7 °C (University of Maryland Extension, 2023).
+    ");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_dropped_list_and_an_unknown_setting_of_the_club_have_their_words() {
+    let world = World::start(SPRING).await;
+    let fern = grower(&world).await;
+    fern.asks("/grow tomato, basil, leek").await;
+    let dropped = fern.asks("/drop everything").await;
+    insta::assert_snapshot!(shown(&dropped), @"
+    Off your list: tomato, basil, and leek.
+    [Undo]
+    ");
+    fern.presses_under(&dropped, "Undo").await;
+    assert_eq!(world.count("SELECT count(*) FROM member_crops").await, 3);
+    let ash = world.member("Ash").await;
+    let club = world.club("Elm Row", &ash).await;
+    let page = club.hears(&ash, "/club weather").await.text;
+    let first = page.lines().next().unwrap_or_default();
+    insta::assert_snapshot!(first, @"I don't know the setting “weather”, so nothing changed.");
+}

@@ -124,7 +124,7 @@ async fn the_coordinator_holds_for_the_club() {
     Held for the club until May 14: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
     [Undo]
     ");
-    insta::assert_snapshot!(club.hears(&ash, "/club hold 0").await.text, @"I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.");
+    insta::assert_snapshot!(club.hears(&ash, "/club hold 0").await.text, @"I can hold for 1 to 60 days, like this: /club hold 7 days, or /club hold until Friday. Nothing changed.");
     insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: not given
