@@ -101,7 +101,8 @@ async fn what_cannot_be_is_said_and_changes_nothing() {
         ["/hold 0", "/hold 61 days", "/hold -3", "/hold for ever", "/hold 99999999999999999"]
     {
         let answer = fern.asks(text).await.text;
-        let refused = "I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.";
+        let refused = "I can hold for 1 to 60 days, like this: /hold 7 days, or /hold until \
+                       Friday. Nothing changed.";
         assert_eq!(answer, refused, "{text}");
     }
     assert_eq!(world.count("SELECT COUNT(*) FROM members WHERE hold IS NOT NULL").await, 0);
