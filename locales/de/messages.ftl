@@ -1004,6 +1004,7 @@ digest-how-to = Schick einen Tag und eine Uhrzeit: /club digest Montag 8:00. Mit
 digest-bad = In „{ $written }“ konnte ich keinen Wochentag mit Uhrzeit lesen, also hat sich nichts geändert. So geht es: /club digest Montag 8:00 hier, oder /club digest aus
 digest-set = Notiert: Diese Gruppe bekommt die Vereinswoche: { $day } um { $time }. In einer Woche, in der nichts beginnt oder endet, kommt keine.
 digest-set-here = Notiert: Die Vereinswoche kommt in diesem Thema: { $day } um { $time }. In einer Woche, in der nichts beginnt oder endet, kommt keine.
+digest-topic-closed = Das Thema, in dem das kommen sollte, ist geschlossen, deshalb kommt es hier. Wer die Gruppe verwaltet oder hilft, kann ein anderes wählen: schreibt dort /club digest mit Tag, Uhrzeit und „hier“.
 digest-off = Notiert: Die Vereinswoche wird nicht mehr verschickt.
 digest-needs-frost = Dafür brauche ich zuerst die Frostdaten des Vereins: /club frost 05-15 10-05
 helpers-none = Noch hilft dir niemand.

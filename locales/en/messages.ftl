@@ -1028,6 +1028,7 @@ digest-how-to = Send a day and a time, like this: /club digest Monday 8:00. With
 digest-bad = I could not read a day of the week and a time in “{ $written }”, so nothing changed. Like this: /club digest Monday 8:00 here, or /club digest off
 digest-set = Noted: this group gets the club's week on { $day } at { $time }. A week in which nothing opens or closes has none.
 digest-set-here = Noted: the club's week comes in this topic on { $day } at { $time }. A week in which nothing opens or closes has none.
+digest-topic-closed = The topic that this was to come in is closed, so it comes here. An administrator or helper can choose another: write /club digest with day, time and “here” in that topic.
 digest-off = Noted: the club's week is not sent any more.
 digest-needs-frost = It needs the club's frost dates first: /club frost 05-15 10-05
 

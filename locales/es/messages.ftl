@@ -1021,6 +1021,7 @@ digest-how-to = Envía un día y una hora, así: /club digest lunes 8:00. Con �
 digest-bad = En “{ $written }” no reconozco un día de la semana y una hora, así que todo queda igual. Así: /club digest lunes 8:00 aquí, o /club digest no
 digest-set = Anotado: este grupo recibe la semana del club ({ $day } a las { $time }). Si en una semana nada empieza ni se acaba, no llega.
 digest-set-here = Anotado: la semana del club llega en este tema ({ $day } a las { $time }). Si en una semana nada empieza ni se acaba, no llega.
+digest-topic-closed = El tema en el que debía llegar está cerrado, por eso llega aquí. Quien administra o ayuda puede elegir otro: escribid en él /club digest con día, hora y «aquí».
 digest-off = Anotado: la semana del club ya no se envía.
 digest-needs-frost = Antes hacen falta las fechas de heladas del club: /club frost 05-15 10-05
 

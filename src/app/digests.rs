@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 
 use crate::chat::Knowledge;
-use crate::club::Settings;
+use crate::club::{ReminderTime, Settings};
 use crate::messages::{Outgoing, Say};
 use crate::reminders::ClubWeek;
 use crate::store::{ClubDue, DigestMade};
@@ -11,7 +11,8 @@ use crate::store::{ClubDue, DigestMade};
 /// What a club's digest comes to at `now`.
 ///
 /// One that was missed, for a stop or for want of a network, is made on a later day of its week at
-/// the same hour, and speaks of the days that are left of it.
+/// the same hour, and speaks of the days that are left of it. One that could not be sent on the
+/// day it was made for is stale, and counts as missed.
 #[must_use]
 pub fn digest(knowledge: &Knowledge, due: &ClubDue, now: DateTime<Utc>) -> DigestMade {
     let settings = Settings::of(None, Some(&due.club));
@@ -39,10 +40,11 @@ pub fn digest(knowledge: &Knowledge, due: &ClubDue, now: DateTime<Utc>) -> Diges
         return made;
     }
     let speech = knowledge.speech_for(&settings);
-    made.expires = Some(next);
+    made.expires = Some(ReminderTime::end_of(date, zone));
     made.outgoing = Some(Outgoing::Say(Say {
         chat,
         thread: plan.thread,
+        without_topic: plan.thread.map(|_| speech.plain("digest-topic-closed")),
         text: week.text(&knowledge.catalogue, &speech, date, until),
         ..Say::default()
     }));

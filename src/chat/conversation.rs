@@ -75,7 +75,7 @@ pub fn apology(knowledge: &Knowledge, incoming: &Incoming, language: &LanguageTa
             thread: incoming.chat.thread,
             reply_to: (incoming.chat.kind == ChatKind::Group).then_some(*message),
             text,
-            buttons: Vec::new(),
+            ..Say::default()
         })],
         What::Pressed { press, .. } => {
             vec![Outgoing::AnswerPress(AnswerPress { press: press.clone(), notice: Some(text) })]

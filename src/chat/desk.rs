@@ -103,6 +103,7 @@ impl<'a> Desk<'a> {
         let say = Say {
             chat: self.incoming.chat.id,
             thread: self.incoming.chat.thread,
+            without_topic: None,
             reply_to,
             text: shorten_to_limit(&text, crate::messages::LONGEST_TEXT).into_owned(),
             buttons,

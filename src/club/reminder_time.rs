@@ -56,6 +56,12 @@ impl ReminderTime {
             .unwrap_or_else(|| wall.and_utc())
     }
 
+    /// The instant at which the day `date` is over in `zone`: what was made for it is stale then.
+    #[must_use]
+    pub fn end_of(date: NaiveDate, zone: Tz) -> DateTime<Utc> {
+        Self(0).on(date.checked_add_days(Days::new(1)).unwrap_or(date), zone)
+    }
+
     /// The first instant of this time in `zone` that lies strictly after `now`.
     #[must_use]
     pub fn next_after(self, now: DateTime<Utc>, zone: Tz) -> DateTime<Utc> {

@@ -127,9 +127,9 @@ async fn keep(conn: &mut SqliteConnection, made: &DigestMade, now: DateTime<Utc>
     Ok(())
 }
 
-/// A digest that was under way must be tried again, and was made untrue meanwhile: it is taken
-/// back now. A row that is no waiting digest is left alone.
-pub(super) async fn digest_came_back(
+/// A digest that was made untrue while it was under way was not sent: it is taken back now. A row
+/// that is no waiting digest is left alone.
+pub(super) async fn digest_untrue(
     conn: &mut SqliteConnection,
     id: i64,
     now: DateTime<Utc>,
@@ -146,6 +146,33 @@ pub(super) async fn digest_came_back(
         Some(club) => digest_changed(conn, club, false, now).await,
         None => Ok(()),
     }
+}
+
+/// A digest was not sent on the day it was made for, so that its club has none of this week yet:
+/// it is made up for. A row that is no digest is left alone.
+pub(super) async fn digest_missed(
+    conn: &mut SqliteConnection,
+    id: i64,
+    now: DateTime<Utc>,
+) -> Result<()> {
+    let row = sqlx::query(
+        "SELECT c.* FROM clubs c JOIN outgoing o ON o.chat = c.chat \
+         WHERE o.id = $1 AND o.kind = $2 AND o.local_date = c.digest_made_for \
+         AND c.closed_at IS NULL",
+    )
+    .bind(id)
+    .bind(KIND)
+    .fetch_optional(&mut *conn)
+    .await?;
+    let Some(row) = row else { return Ok(()) };
+    let club = rows::club(&row)?;
+    let Some(plan) = club.digest else { return Ok(()) };
+    sqlx::query("UPDATE clubs SET digest_made_for = NULL WHERE id = $1")
+        .bind(club.id)
+        .execute(&mut *conn)
+        .await?;
+    let zone = Settings::of(None, Some(&club)).zone.is;
+    set_next(conn, club.id, Some(plan.made_up_for(now, zone))).await
 }
 
 /// Something changed that a club's digest depends on: one that still waits is taken back and made
@@ -167,8 +194,8 @@ pub(super) async fn digest_changed(
     let mut made_for: Option<NaiveDate> = of_row.get("digest_made_for")?;
     let due: Option<DateTime<Utc>> = of_row.get("next_digest_at")?;
     sqlx::query(
-        "UPDATE under_way SET untrue = 1 WHERE id IN \
-         (SELECT id FROM outgoing WHERE chat = $1 AND kind = $2 AND outcome IS NULL)",
+        "UPDATE outgoing SET untrue = 1 WHERE chat = $1 AND kind = $2 AND outcome IS NULL \
+         AND id IN (SELECT id FROM under_way)",
     )
     .bind(kept.chat)
     .bind(KIND)

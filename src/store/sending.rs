@@ -3,12 +3,15 @@
 //! A member may press a button of a reminder before it is noted as sent: the messages that go out
 //! together are noted together. A change that then took it back as unsent would lead to a second
 //! reminder of the same morning. Which reminders are under way concerns the running program only,
-//! so it stands in a temporary table of the connection that writes, within its transactions.
+//! so it stands in a temporary table of the connection that writes, within its transactions. That
+//! a change made one untrue meanwhile is kept with the message: after a crash the message would
+//! be taken for one that waits.
 
 use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
-use super::digests::digest_came_back;
+use super::digests::digest_untrue;
+use super::queue::end;
 use super::schedule::{Touches, changed};
 use super::{Queued, Result, Store};
 use crate::club::MemberId;
@@ -16,9 +19,7 @@ use crate::messages::Priority;
 
 /// Makes the table; for every new connection that writes.
 pub(super) async fn prepare(conn: &mut SqliteConnection) -> std::result::Result<(), sqlx::Error> {
-    // `untrue` is set when a change made the reminder untrue while it was under way.
-    let make = "CREATE TEMP TABLE IF NOT EXISTS under_way \
-                (id INTEGER PRIMARY KEY, untrue INTEGER NOT NULL) STRICT";
+    let make = "CREATE TEMP TABLE IF NOT EXISTS under_way (id INTEGER PRIMARY KEY) STRICT";
     sqlx::query(make).execute(conn).await?;
     Ok(())
 }
@@ -44,7 +45,7 @@ impl Store {
         let mut taken_up = Vec::with_capacity(found.len());
         for queued in found {
             let is_up = queued.priority != Priority::Reminder
-                || take_up(&mut work.transaction, queued.id).await?;
+                || take_up(&mut work.transaction, queued.id, now).await?;
             if is_up {
                 taken_up.push(queued);
             }
@@ -54,28 +55,37 @@ impl Store {
     }
 }
 
-/// Marks a message as under way; false where it was taken back since it was looked up.
-async fn take_up(conn: &mut SqliteConnection, id: i64) -> Result<bool> {
-    let waits: Option<i64> =
-        sqlx::query_scalar("SELECT id FROM outgoing WHERE id = $1 AND outcome IS NULL")
-            .bind(id)
-            .fetch_optional(&mut *conn)
-            .await?;
-    if waits.is_none() {
-        return Ok(false);
+/// Marks a message as under way; false where it was taken back since it was looked up, or is now,
+/// because a change had made it untrue when the program was last ended.
+async fn take_up(conn: &mut SqliteConnection, id: i64, now: DateTime<Utc>) -> Result<bool> {
+    match is_untrue(conn, id).await? {
+        None => return Ok(false),
+        Some(true) => {
+            take_back(conn, id, now).await?;
+            return Ok(false);
+        }
+        Some(false) => {}
     }
-    sqlx::query("INSERT INTO under_way (id, untrue) VALUES ($1, 0) ON CONFLICT (id) DO NOTHING")
+    sqlx::query("INSERT INTO under_way (id) VALUES ($1) ON CONFLICT (id) DO NOTHING")
         .bind(id)
         .execute(conn)
         .await?;
     Ok(true)
 }
 
+/// Whether a change made the waiting message untrue; `None` where it waits no more.
+async fn is_untrue(conn: &mut SqliteConnection, id: i64) -> Result<Option<bool>> {
+    Ok(sqlx::query_scalar("SELECT untrue <> 0 FROM outgoing WHERE id = $1 AND outcome IS NULL")
+        .bind(id)
+        .fetch_optional(conn)
+        .await?)
+}
+
 /// Notes that a change made the member's reminders untrue that are under way.
 pub(super) async fn made_untrue(conn: &mut SqliteConnection, member: MemberId) -> Result<()> {
     sqlx::query(
-        "UPDATE under_way SET untrue = 1 \
-         WHERE id IN (SELECT id FROM outgoing WHERE member_id = $1 AND outcome IS NULL)",
+        "UPDATE outgoing SET untrue = 1 WHERE member_id = $1 AND outcome IS NULL \
+         AND id IN (SELECT id FROM under_way)",
     )
     .bind(member)
     .execute(conn)
@@ -90,14 +100,20 @@ pub(super) async fn came_back(
     id: i64,
     now: DateTime<Utc>,
 ) -> Result<()> {
-    let untrue: Option<bool> =
-        sqlx::query_scalar("DELETE FROM under_way WHERE id = $1 RETURNING untrue <> 0")
-            .bind(id)
-            .fetch_optional(&mut *conn)
-            .await?;
-    if untrue != Some(true) {
-        return Ok(());
+    let was_up = sqlx::query("DELETE FROM under_way WHERE id = $1")
+        .bind(id)
+        .execute(&mut *conn)
+        .await?
+        .rows_affected()
+        > 0;
+    if was_up && is_untrue(conn, id).await? == Some(true) {
+        take_back(conn, id, now).await?;
     }
+    Ok(())
+}
+
+/// Takes an untrue message back: the member's morning, or the club's digest, is made anew.
+async fn take_back(conn: &mut SqliteConnection, id: i64, now: DateTime<Utc>) -> Result<()> {
     let member: Option<MemberId> = sqlx::query_scalar(
         "SELECT member_id FROM outgoing WHERE id = $1 AND outcome IS NULL AND kind IS NOT NULL",
     )
@@ -106,7 +122,9 @@ pub(super) async fn came_back(
     .await?
     .flatten();
     match member {
-        Some(member) => changed(conn, member, Touches::Contents, now).await,
-        None => digest_came_back(conn, id, now).await,
+        Some(member) => changed(conn, member, Touches::Contents, now).await?,
+        None => digest_untrue(conn, id, now).await?,
     }
+    // The digest of a club that the bot was taken out of is made for nobody, and waits no more.
+    end(conn, id, "cancelled", Some("a change made it untrue"), now).await
 }

@@ -5,6 +5,7 @@ use sqlx::sqlite::SqliteRow;
 use sqlx::{Row, SqliteConnection};
 
 use super::changes::set_reachable;
+use super::digests::digest_missed;
 use super::groups::move_chat;
 use super::queue::end;
 use super::schedule::take_back_naming;
@@ -110,7 +111,10 @@ async fn settle(
             Ok(())
         }
         SendEnd::Sent { .. } => Ok(()),
-        SendEnd::Expired => unsent(conn, &row, "expired", "its time has passed", now).await,
+        SendEnd::Expired => {
+            unsent(conn, &row, "expired", "its time has passed", now).await?;
+            digest_missed(conn, id, now).await
+        }
         SendEnd::Failed { why } => unsent(conn, &row, "failed", why, now).await,
         SendEnd::Unreachable { why } => {
             unsent(conn, &row, "unreachable", why, now).await?;

@@ -78,17 +78,27 @@ impl Telegram {
 
     async fn say(&self, say: &Say, within: Duration) -> Ended {
         let thread = say.thread.map(|id| ThreadId(MessageId(id)));
-        let ended = self.send(say, thread, within).await;
+        let ended = self.send(say, &say.text, thread, within).await;
         match ended {
             // The topic was closed or deleted since; the answer is still wanted in the group.
-            Err((Refusal::ThreadLost, _)) if thread.is_some() => self.send(say, None, within).await,
+            Err((Refusal::ThreadLost, _)) if thread.is_some() => {
+                let added = say.without_topic.iter().map(|added| format!("\n\n{added}"));
+                let text = std::iter::once(say.text.clone()).chain(added).collect::<String>();
+                self.send(say, &text, None, within).await
+            }
             ended => ended,
         }
     }
 
-    async fn send(&self, say: &Say, thread: Option<ThreadId>, within: Duration) -> Ended {
+    async fn send(
+        &self,
+        say: &Say,
+        text: &str,
+        thread: Option<ThreadId>,
+        within: Duration,
+    ) -> Ended {
         let mut payload =
-            SendMessage::new(ChatId(say.chat), fitting(&say.text)).link_preview_options(NO_PREVIEW);
+            SendMessage::new(ChatId(say.chat), fitting(text)).link_preview_options(NO_PREVIEW);
         payload.message_thread_id = thread;
         if let Some(message) = say.reply_to {
             let reply = ReplyParameters::new(MessageId(message)).allow_sending_without_reply();

@@ -98,6 +98,17 @@ async fn it_comes_in_the_topic_where_here_was_said() {
     assert!(noted.text.starts_with("Noted: the club's week comes in this topic"), "{}", noted.text);
     world.at(instant("2026-04-13T14:00:00Z")).await;
     assert_eq!(only(club.news()).thread, Some(topic));
+    // Closed, it takes nothing more: the group has its week all the same, and is told why.
+    world.platform.close_topic(forum, ash.id, topic);
+    world.at(instant("2026-04-27T14:00:00Z")).await;
+    let week = only(club.news());
+    assert_eq!(week.thread, None);
+    assert!(week.text.starts_with("The club's week, April 27"), "{}", week.text);
+    assert!(
+        week.text.contains("\n\nThe topic that this was to come in is closed"),
+        "{}",
+        week.text
+    );
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -112,6 +123,25 @@ async fn after_a_stop_it_comes_once_and_speaks_of_the_days_that_are_left() {
     assert!(by(&world, &club, "2026-04-23T09:00:30Z").await.is_empty());
     let late = by(&world, &club, "2026-04-23T14:00:00Z").await;
     assert_eq!(late.len(), 1);
+    assert!(late[0].starts_with("The club's week, April 23–26,"), "{late:?}");
+    assert!(by(&world, &club, "2026-04-27T13:00:00Z").await.is_empty());
+    let next = by(&world, &club, "2026-04-27T14:00:00Z").await;
+    assert!(next.len() == 1 && next[0].starts_with("The club's week, April 27"), "{next:?}");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn one_that_could_not_be_sent_all_day_is_made_anew_and_does_not_come_stale() {
+    let world = World::start("2026-04-10T12:00:00Z").await;
+    let (ash, club) = club(&world).await;
+    club.hears(&ash, "/club digest Monday 8:00").await;
+    let refuse = Fault::TooManyRequests { retry_after: 3 * 24 * 3600 };
+    world.platform.fail(Which::method("sendMessage").containing("The club's week"), 1, refuse);
+    world.set_clock(instant("2026-04-20T14:00:00Z")).await;
+    world.platform.wait_for("a try", |state| (state.faults_left() < 1).then_some(())).await;
+    // Thursday at eight in Denver: the wait is just over.
+    assert!(by(&world, &club, "2026-04-23T13:30:00Z").await.is_empty());
+    let late = by(&world, &club, "2026-04-23T14:00:30Z").await;
+    assert_eq!(late.len(), 1, "{late:?}");
     assert!(late[0].starts_with("The club's week, April 23–26,"), "{late:?}");
     assert!(by(&world, &club, "2026-04-27T13:00:00Z").await.is_empty());
     let next = by(&world, &club, "2026-04-27T14:00:00Z").await;

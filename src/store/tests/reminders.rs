@@ -7,7 +7,7 @@ use super::{Bench, at, bench, date, group, morning, private};
 use crate::chat::Change;
 use crate::club::{Mark, MemberId, ReminderTime};
 use crate::planning::{CropId, Frost};
-use crate::store::SendEnd;
+use crate::store::{SendEnd, Store};
 
 /// A member with a crop, whose reminder of 10 April waits and names a job for the second time.
 async fn waiting_reminder(bench: &Bench) -> (MemberId, i64) {
@@ -86,6 +86,27 @@ async fn a_reminder_that_is_under_way_is_taken_back_only_when_it_was_not_sent() 
         bench.store.settle(row, &end, now).await.unwrap();
         assert_eq!(bench.outcome(row).await.as_deref(), Some(outcome));
         assert_eq!(bench.next_reminder(member).await, Some(next), "{outcome}");
+    }
+}
+
+#[tokio::test]
+async fn a_reminder_that_became_untrue_under_way_is_not_sent_again_after_a_crash() {
+    let (now, soon) = (at("2026-04-10T07:00:05Z"), at("2026-04-10T07:00:20Z"));
+    for (changes, waits) in [(true, false), (false, true)] {
+        let bench = bench().await;
+        let (member, row) = waiting_reminder(&bench).await;
+        assert_eq!(bench.store.take_up(now, &[], 9).await.unwrap().len(), 1);
+        if changes {
+            let moved = Change::MemberZone(Some(Tz::Pacific__Auckland));
+            bench.keep(&private(7), &[moved], now).await.unwrap();
+        }
+        // The program is killed before the platform answers, and starts again.
+        let again = Store::open(&bench.url).await.unwrap();
+        let up = again.take_up(soon, &[], 9).await.unwrap();
+        assert_eq!(up.iter().any(|queued| queued.id == row), waits);
+        assert_eq!(bench.outcome(row).await.as_deref(), changes.then_some("cancelled"));
+        // And the morning is made anew, for the day it is now.
+        assert_eq!(bench.next_reminder(member).await == Some(soon), changes);
     }
 }
 

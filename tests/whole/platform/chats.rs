@@ -48,6 +48,7 @@ pub(crate) struct Chat {
     pub(crate) blocked: bool,
     pub(crate) migrated_to: Option<i64>,
     pub(crate) topics: BTreeSet<i32>,
+    pub(crate) closed_topics: BTreeSet<i32>,
     pub(crate) messages: BTreeMap<i32, Message>,
     pub(crate) last_message_id: i32,
 }
@@ -62,6 +63,7 @@ impl Chat {
             blocked: false,
             migrated_to: None,
             topics: BTreeSet::new(),
+            closed_topics: BTreeSet::new(),
             messages: BTreeMap::new(),
             last_message_id: 0,
         }

@@ -251,6 +251,9 @@ fn thread(chat: &Chat, params: &Params) -> Result<Option<i32>, Refusal> {
     let Some(id) = params.message_id("message_thread_id") else {
         return Ok(None);
     };
+    if chat.closed_topics.contains(&id) {
+        return Err(Refusal::bad_request("TOPIC_CLOSED"));
+    }
     if chat.is_forum() && chat.topics.contains(&id) {
         return Ok(Some(id));
     }

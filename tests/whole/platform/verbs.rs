@@ -78,6 +78,16 @@ impl FakePlatform {
         })
     }
 
+    /// Somebody closes a topic: it stays, and no bot without the right to manage topics writes there.
+    pub fn close_topic(&self, forum: i64, by: i64, topic: i32) {
+        self.change(|state| {
+            let chat = state.chat_mut(forum);
+            assert!(chat.topics.contains(&topic), "no topic {topic}");
+            chat.closed_topics.insert(topic);
+            state.serve(forum, by, "forum_topic_closed", json!({}));
+        });
+    }
+
     /// Whether the bot reads only what is for it: commands with its name,
     /// answers to its messages. Off unless set, so that nothing is lost unasked.
     pub fn set_privacy_mode(&self, on: bool) {
