@@ -233,68 +233,55 @@ async fn terms_of_the_trade_are_explained() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn the_same_words_are_understood_in_other_languages() {
-    struct Words {
-        language: &'static str,
-        sown: &'static str,
-        planted: &'static str,
-        lost: &'static str,
-        part: &'static str,
-        hold: &'static str,
-        thanks: &'static str,
-        stop: &'static str,
-        term: &'static str,
-    }
     let world = World::start(SPRING).await;
     let mut told = Vec::new();
-    for words in [
-        Words {
-            language: "de",
-            sown: "ich habe am 20. März 6 Brokkoli gesät",
-            planted: "Ich habe heute 6 Brokkoli ausgepflanzt",
-            lost: "die Brokkoli sind eingegangen",
-            part: "die Hälfte der Brokkoli ist eingegangen",
-            hold: "/hold bis Freitag",
-            thanks: "Danke schön!",
-            stop: "Stopp!",
-            term: "Was ist Abhärten?",
-        },
-        Words {
-            language: "es",
-            sown: "sembré 6 brócolis el 20 de marzo",
-            planted: "hoy trasplanté 6 brócolis",
-            lost: "se murieron los brócolis",
-            part: "se murieron la mitad de los brócolis",
-            hold: "/hold hasta el viernes",
-            thanks: "¡Muchas gracias!",
-            stop: "¡Basta!",
-            term: "¿Qué es aclimatar?",
-        },
-        Words {
-            language: "fr",
-            sown: "j’ai semé 6 brocolis le 20 mars",
-            planted: "j’ai planté 6 brocolis aujourd’hui",
-            lost: "les brocolis sont morts",
-            part: "la moitié des brocolis sont morts",
-            hold: "/hold jusqu’à vendredi",
-            thanks: "Merci beaucoup !",
-            stop: "Stop !",
-            term: "C’est quoi l’endurcissement ?",
-        },
+    for (language, sown, texts) in [
+        (
+            "de",
+            "ich habe am 20. März 6 Brokkoli gesät",
+            [
+                "Ich habe heute 6 Brokkoli ausgepflanzt",
+                "die Hälfte der Brokkoli ist eingegangen",
+                "die Brokkoli sind eingegangen",
+                "/hold bis Freitag",
+                "Danke schön!",
+                "Stopp!",
+                "Was ist Abhärten?",
+            ],
+        ),
+        (
+            "es",
+            "sembré 6 brócolis el 20 de marzo",
+            [
+                "hoy trasplanté 6 brócolis",
+                "se murieron la mitad de los brócolis",
+                "se murieron los brócolis",
+                "/hold hasta el viernes",
+                "¡Muchas gracias!",
+                "¡Basta!",
+                "¿Qué es aclimatar?",
+            ],
+        ),
+        (
+            "fr",
+            "j’ai semé 6 brocolis le 20 mars",
+            [
+                "j’ai planté 6 brocolis aujourd’hui",
+                "la moitié des brocolis sont morts",
+                "les brocolis sont morts",
+                "/hold jusqu’à vendredi",
+                "Merci beaucoup !",
+                "Stop !",
+                "C’est quoi l’endurcissement ?",
+            ],
+        ),
     ] {
-        let member = world.person_reading(words.language, words.language);
-        member.asks("/start").await;
-        member.asks("/frost 05-15 10-05").await;
-        member.asks(words.sown).await;
-        told.push(words.language.to_owned());
-        for said in [
-            words.planted,
-            words.part,
-            words.lost,
-            words.hold,
-            words.thanks,
-            words.stop,
-            words.term,
-        ] {
+        let member = world.person_reading(language, language);
+        for text in ["/start", "/frost 05-15 10-05", sown] {
+            member.asks(text).await;
+        }
+        told.push(language.to_owned());
+        for said in texts {
             let answer = member.asks(said).await.text;
             told.push(format!("{said}\n  {}", answer.lines().next().unwrap_or_default()));
         }

@@ -10,7 +10,7 @@ async fn a_member_waits_a_week() {
     fern.asks("/grow tomato").await;
     insta::assert_snapshot!(shown(&fern.asks("/hold").await), @"
     Nothing is held.
-    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days, or until which day: /hold until Friday. To end it: /hold off
     ");
     world.morning_of("2026-03-28").await;
     fern.asks("/now").await;
@@ -139,7 +139,7 @@ async fn the_coordinator_holds_for_the_club() {
     insta::assert_snapshot!(fern.asks("/hold").await.text, @"
     Held until May 14.
     That puts off: harden off tomatoes.
-    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days, or until which day: /hold until Friday. To end it: /hold off
     ");
     // A shorter hold of one's own does not end the club's; a longer one counts.
     insta::assert_snapshot!(fern.asks("/hold 3").await.text, @"

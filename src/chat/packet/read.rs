@@ -239,15 +239,14 @@ impl Reading<'_> {
         }
         let offset = if earlier { Span { low: -span.high, high: -span.low } } else { span };
         match (side, earlier) {
-            (Some(Side::Started) | None, true) if !self.raised_indoors => {
+            // "Plant 2 weeks after the last frost" is a sowing of what is never raised indoors.
+            (Some(Side::Started) | None, true) | (Some(Side::SetOut), _)
+                if !self.raised_indoors =>
+            {
                 packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
             }
             (Some(Side::Indoors | Side::Started) | None, true) => {
                 packet.indoors_weeks.get_or_insert(span);
-            }
-            // "Plant 2 weeks after the last frost" is a sowing of what is never raised indoors.
-            (Some(Side::SetOut), _) if !self.raised_indoors => {
-                packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
             }
             (Some(Side::SetOut), _) => {
                 packet.set_out_weeks.get_or_insert(offset);

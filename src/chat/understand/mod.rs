@@ -15,6 +15,7 @@ mod figure_line;
 mod intent;
 mod line;
 mod list;
+mod lost;
 mod own_names;
 mod pattern;
 mod phrase_file;
