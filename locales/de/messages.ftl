@@ -422,6 +422,8 @@ question-without-crop = Welche Pflanze meinst du? Schick mir ihren Namen.
 month-all = Das geht den ganzen { $month } lang.
 month-part = Im { $month } geht das so: { $days }.
 month-none = Kein Tag im { $month } passt dafür.
+# Stands above a line for each of many crops.
+month-reckoned = Gerechnet für den { $date }:
 # $written ist ein vergangener Tag, etwa „gestern“.
 date-gone-by = „{ $written }“ ist vorbei, also gilt das für heute. Wenn du da gesät hast, sag es mir so: /sown { $crop } { $written }
 date-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht. Frag noch einmal mit einem Tag wie „{ $example }“.

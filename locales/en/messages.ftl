@@ -429,6 +429,8 @@ question-without-crop = Which crop do you mean? Send me its name.
 month-all = That can be done all through { $month }.
 month-part = In { $month }, that can be done { $days }.
 month-none = No day of { $month } is right for that.
+# Stands above a line for each of many crops.
+month-reckoned = Reckoned for { $date }:
 # $written is a day gone by, such as "yesterday".
 date-gone-by = “{ $written }” has gone by, so this is about today. If you sowed then, tell me like this: /sown { $crop } { $written }
 date-impossible = The calendar has no day “{ $written }”. Ask again with a day like “{ $example }”.

@@ -427,6 +427,8 @@ question-without-crop = ¿A qué cultivo te refieres? Envíame su nombre.
 month-all = Se puede hacer durante todo { $month }.
 month-part = En { $month } se puede hacer así: { $days }.
 month-none = Ningún día de { $month } es bueno para eso.
+# Stands above a line for each of many crops.
+month-reckoned = Contado para el { $date }:
 # $written es un día ya pasado, como "ayer".
 date-gone-by = “{ $written }” ya pasó, así que respondo para hoy. Si sembraste entonces, dímelo así: /sown { $crop } { $written }
 date-impossible = El calendario no tiene ningún día “{ $written }”. Pregunta otra vez con un día como “{ $example }”.

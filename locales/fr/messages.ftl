@@ -429,6 +429,8 @@ question-without-crop = De quelle culture parles-tu ? Envoie-moi son nom.
 month-all = C’est possible durant tout le mois ({ $month }).
 month-part = En { $month }, c’est possible ainsi : { $days }.
 month-none = Aucun jour ne convient pour cela en { $month }.
+# Stands above a line for each of many crops.
+month-reckoned = Compté pour le { $date } :
 # $written est un jour passé, comme « hier ».
 date-gone-by = « { $written } » est passé, je réponds donc pour aujourd’hui. Si tu as semé ce jour-là, dis-le-moi ainsi : /sown { $crop } { $written }
 date-impossible = Le calendrier n’a pas de jour « { $written } ». Redemande avec un jour comme « { $example } ».

@@ -194,6 +194,12 @@ impl Asked<'_> {
             let head = self.speech.voice.say("reason-no-frost-here", &args().text("crops", &names));
             format!("{head}\n{}", self.speech.plain("why-no-frost"))
         } else if subjects.len() > MOST_WHOLE_ANSWERS {
+            // Lines say little of the day, and a month is reckoned by its first.
+            if self.understood.until.is_some() {
+                let date = self.speech.voice.date(self.understood.on);
+                parts
+                    .insert(0, self.speech.voice.say("month-reckoned", &args().text("date", date)));
+            }
             parts.join("\n")
         } else {
             parts.join("\n\n")

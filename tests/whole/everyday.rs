@@ -162,6 +162,19 @@ async fn plants_that_died_end_their_sowing_and_the_answer_says_when_to_sow_again
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn what_was_sown_is_shown_to_who_asks() {
+    let world = World::start(SPRING).await;
+    let fern = grower(&world).await;
+    fern.asks("sowed 6 basil on 20 March").await;
+    let list = fern.asks("/sowings").await.text;
+    for text in ["did I sow basil?", "when did I sow the basil", "have I sown peas?"] {
+        assert_eq!(fern.asks(text).await.text, list, "{text}");
+    }
+    let text = fern.asks("can I sow peas, leeks, kale and cucumbers in July?").await.text;
+    assert!(text.starts_with("Reckoned for July 1:\n"), "{text}");
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn stop_changes_nothing_and_thanks_are_answered_in_private_only() {
     let world = World::start(SPRING).await;
     let fern = grower(&world).await;
