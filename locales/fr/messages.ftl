@@ -1030,7 +1030,7 @@ digest-how-to = Envoie un jour et une heure, comme ceci : /club digest lundi 8
 digest-bad = Je n’ai pas pu lire un jour de la semaine et une heure dans « { $written } », rien n’a donc changé. Comme ceci : /club digest lundi 8:00 ici, ou /club digest fin
 digest-set = Noté, ce groupe reçoit la semaine du club : { $day }, { $time }. Une semaine où rien ne commence ni ne se termine n’en a pas.
 digest-set-here = Noté, la semaine du club vient dans ce sujet : { $day }, { $time }. Une semaine où rien ne commence ni ne se termine n’en a pas.
-digest-topic-closed = Le sujet où elle devait venir est fermé, elle vient donc ici. Qui administre ou aide peut en choisir un autre : écrivez-y /club digest avec le jour, l’heure et « ici ».
+digest-topic-closed = Le sujet où elle devait venir est fermé, elle vient donc ici. Qui administre ou aide peut en choisir un autre : écrivez-y /club digest avec le jour, l’heure et « ici ».
 digest-off = Noté : la semaine du club n’est plus envoyée.
 digest-needs-frost = Il faut d’abord les dates de gel du club : /club frost 05-15 10-05
 
