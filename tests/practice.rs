@@ -169,13 +169,22 @@ fn a_job_that_was_done_is_not_named_on_the_next_mornings() {
 
 #[test]
 fn a_sowing_that_was_told_has_its_own_dates_and_can_be_taken_back() {
-    let shown = practise(&["sown 12 basil on 3 April", "/sowings", ":day +4", "/undo", "/sowings"]);
+    let told = ["sown 12 basil on 3 April", "/sowings", ":day +4", "/undo"];
+    let asked = practise(&told);
+    let take_back = button(&asked[3], "Take it back");
+    let undone = practise(&[&told[..], &[&take_back, "/sowings"]].concat());
+    let put_back = button(&undone[4], "Put it back");
+    let shown = practise(&[&told[..], &[&take_back, &put_back, "/sowings"]].concat());
     // Basil takes 5 to 14 days, and goes out from 22 May.
     assert!(shown[0].contains("Up April 8–17") && shown[0].contains("from May 22"), "{}", shown[0]);
     assert!(shown[1].contains("One sowing:"), "{}", shown[1]);
     assert!(shown[2].contains("Look for seedlings of basil (sown April 3)"), "{}", shown[2]);
-    assert!(shown[3].contains("Taken back and forgotten: 12 basil"), "{}", shown[3]);
-    assert!(shown[4].contains("no sowing of yours"), "{}", shown[4]);
+    // Four days later it is named before it is taken back.
+    assert!(shown[3].contains("Nothing is taken back yet"), "{}", shown[3]);
+    assert!(shown[4].contains("Taken back and forgotten: 12 basil"), "{}", shown[4]);
+    assert!(undone[5].contains("no sowing of yours"), "{}", undone[5]);
+    assert!(shown[5].contains("It is as it was before the undo"), "{}", shown[5]);
+    assert!(shown[6].contains("One sowing:"), "{}", shown[6]);
 }
 
 #[test]

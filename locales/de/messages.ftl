@@ -429,6 +429,13 @@ unknown-crop = „{ $written }“ kenne ich nicht. Versuch es mit dem gewöhnlic
 unknown-crop-near = „{ $written }“ kenne ich nicht. Vielleicht { $near }?
 not-understood = Das habe ich nicht verstanden. Frag mich zum Beispiel „Kann ich jetzt Gurken aussäen?“ oder „Wann pflanze ich Tomaten aus?“
 question-without-crop = Welche Pflanze meinst du? Schick mir ihren Namen.
+month-all = Das geht den ganzen { $month } lang.
+month-part = Im { $month } geht das so: { $days }.
+month-none = Kein Tag im { $month } passt dafür.
+# Stands above a line for each of many crops.
+month-reckoned = Gerechnet für den { $date }:
+# $written ist ein vergangener Tag, etwa „gestern“.
+date-gone-by = „{ $written }“ ist vorbei, also gilt das für heute. Wenn du da gesät hast, sag es mir so: /sown { $crop } { $written }
 date-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht. Frag noch einmal mit einem Tag wie „{ $example }“.
 date-unclear = Welcher Tag mit „{ $written }“ gemeint ist, kann ich nicht sagen. Frag noch einmal mit einem Tag wie „{ $example }“.
 
@@ -584,6 +591,8 @@ frost-show-club = Für dich gelten die Daten deines Vereins: { $frost }.
 frost-show-none = Deine Frostdaten kenne ich noch nicht.
 frost-how-to = Schick mir den letzten Frost im Frühjahr und den ersten im Herbst, Monat vor Tag, so: /frost 05-15 10-05. Wenn es nie friert: /frost none
 frost-only-last = Als letzten Frost im Frühjahr habe ich den { $last }. Wann ist der erste im Herbst? Schick mir beide: /frost { $code } 10-05
+# Gefragt bei Daten wie 5/6 und 10/5, mit einer Taste für jede der beiden Lesarten.
+frost-which-way = Steht da der Monat zuerst oder der Tag? Drück, was du meinst.
 frost-not-understood = Das konnte ich nicht als Frostdaten lesen.
 frost-impossible = Den Tag „{ $written }“ gibt es im Kalender nicht.
 frost-same-day = Beide Daten sind derselbe Tag; der letzte Frost im Frühjahr und der erste im Herbst müssen verschieden sein.
@@ -594,6 +603,8 @@ frost-first-needed-group = Dafür brauche ich Frostdaten. Die des Vereins stellt
 button-average = Es sind Mittelwerte
 button-trusted = Ich verlasse mich darauf
 button-undo = Rückgängig
+button-undo-old = Zurücknehmen
+button-put-back = Wiederherstellen
 button-frost = Frostdaten
 button-zone = Zeitzone
 button-hour = Uhrzeit
@@ -736,6 +747,45 @@ undo-subscribed = „{ $list }“ ist wieder in deinem Plan.
 undo-skip-off = Aus der Liste deines Vereins wieder in deinem Plan: { $crops }.
 undo-skip-on = Wieder weggelassen: { $crops }.
 notice-undo-stale = Inzwischen hat sich anderes geändert, also habe ich nichts zurückgenommen. /undo nimmt die letzte Änderung zurück.
+# $date ist der Tag, an dem die Änderung gemacht wurde; $what sagt, was dann gilt.
+undo-old = Deine letzte Änderung ist vom { $date }, darum frage ich lieber nach. Noch ist nichts zurückgenommen. Zurückgenommen hieße das:
+    { $what }
+undo-made-today = Diese Änderung war von heute um { $time }.
+undo-made-on = Diese Änderung war vom { $date }.
+# $what sagt, was wieder gilt.
+undo-put-back = Wiederhergestellt. Es ist wie vor dem Zurücknehmen:
+    { $what }
+notice-put-back-stale = Inzwischen hat sich anderes geändert, also habe ich nichts wiederhergestellt.
+
+## Ausgepflanzt oder eingegangen, aufhören, danke, Begriffe
+
+planted-noted = Notiert, ausgepflanzt am { $date }: { $crops }.
+planted-early = Früh für { $crops }: deck in kalten Nächten ab. Die guten Tage beginnen am { $from }.
+planted-none = Für { $crops } gibt es nichts abzuhaken: Keine Aussaat davon wartet aufs Auspflanzen, und in deinem Plan steht es nicht. /grow setzt etwas auf deine Liste.
+planted-future = Der { $date } kommt erst noch, also hat sich nichts geändert. Sag es mir, wenn sie draußen sind.
+planted-impossible-day = Einen Tag „{ $written }“ kenne ich nicht, also hat sich nichts geändert. So geht es: ausgepflanzt 6 Brokkoli am 3. Mai
+lost-noted = Das tut mir leid. Notiert, dass es damit vorbei ist: { $what }.
+lost-none = Das tut mir leid. Ich habe keine Aussaat notiert, zu der das passt ({ $crops }), also hat sich nichts geändert.
+lost-some = Das tut mir leid. Weil noch etwas übrig ist ({ $crops }), hat sich nichts geändert. Wenn alles hin ist, sag mir: „alle eingegangen: { $crops }“.
+lost-which = Das tut mir leid. Welche davon?
+stop-how-to = Noch hat sich nichts geändert. Du bestimmst, wie viel du von mir hörst:
+    • eine Zeit lang nichts: /holiday bis 3. Juli
+    • an manchen Wochentagen nichts: /quiet Sonntag
+    • keine Erinnerungen mehr: /drop alles nimmt alles von deiner Liste
+    • ganz gehen: /forget löscht alles, was ich über dich aufbewahre
+button-stop-holiday = Pause bis zu einem Tag
+button-stop-days = Ruhetage
+thanks = Gern geschehen. Möge alles gut aufgehen!
+# $night ist eine Temperatur.
+term-hardening-off = Abhärten heißt, Sämlinge von drinnen an Sonne, Wind und kühle Nächte zu gewöhnen, bevor sie draußen bleiben: erst einige Stunden im Schatten, dann jeden Tag länger und sonniger, ein bis zwei Wochen lang. Ich nenne es 14 bis 7 Tage vor dem Auspflanzen; hol sie in Nächten unter { $night } herein (University of Maryland Extension, 2023).
+term-potting-up = Umtopfen oder Pikieren heißt, einen Sämling in einen größeren Topf zu setzen, bevor seine Wurzeln den alten füllen. Ich nenne es drei bis vier Wochen nach der Aussaat, wenn die ersten richtigen Blätter offen sind, wo es etwas bringt (übliche Praxis).
+term-setting-out = Auspflanzen heißt, Sämlinge von drinnen in den Garten zu setzen. Die Tage dafür beginnen so viele Wochen vor oder nach deinem mittleren letzten Frost, wie die Klasse der Pflanze sagt, und bei Pflanzen, die Frost tötet, nicht vor dem Datum, auf das du dich verlässt; dann entscheiden die Nächte der Woche.
+term-succession = Folgesaat heißt, alle paar Wochen wieder ein wenig zu säen, damit es immer etwas zu ernten gibt. Nach jeder Aussaat nenne ich die nächste im Abstand, der für die Pflanze gilt, solange sich das Säen ins Beet lohnt; wo Sommerhitze sie beendet, beginnen die Herbstsaaten eine eigene Reihe.
+term-cover = Schutz ist, was die Kälte vom Beet hält, und damit rechne ich so: Vlies bringt, was Kälte verträgt, zwei Wochen voran und Empfindliches gar nicht (übliche Praxis; es hält nur leichten Frost ab, Colorado State University Extension), ein Frühbeet bringt, was Kälte verträgt, drei Wochen (University of Vermont Extension), ein Folientunnel alles drei Wochen (übliche Praxis). Sag mir mit /place, was du hast.
+term-last-frost = Dein mittlerer letzter Frost ist der Tag, nach dem es in einem von zwei Frühjahren noch friert; Frost ist Luft mit 0 °C oder weniger. Verlässlich ist ein Datum, nach dem es nur etwa in einem von zehn Frühjahren noch friert; ich nehme an, dass es { $days } Tage später liegt (Moyer, University of Delaware, 1970). Von da an wird für die Aussaat zurückgezählt.
+term-first-frost = Dein mittlerer erster Frost ist der Tag, vor dem es in einem von zwei Herbsten schon gefroren hat; Frost ist Luft mit 0 °C oder weniger. In etwa einem von zehn Herbsten hat es schon { $days } Tage früher gefroren, was vorher reift, ist also sicher. Herbstsaaten werden vom ersten Frost zurückgezählt.
+term-your-frost = Hier rechne ich mit: { $frost }.
+
 variety-name = { $crop } „{ $name }“
 by-packet = Nach deiner Packung { $variety }: { $packet }.
 short-variety = { $variety }: { $line }
@@ -867,11 +917,11 @@ hold-off-own = Deine eigene Pause ist vorbei.
 hold-off-club = Die Pause des Vereins ist vorbei; ab heute nenne ich wieder alles.
 hold-none = Gerade ist keine Pause.
 hold-club-counts = Dein Verein wartet bis zum { $date }, und das gilt auch für dich.
-hold-how-to = Sag mir bei einem Kälteeinbruch, wie viele Tage Abhärten und Auspflanzen warten sollen, 1 bis 60: /hold 7 Tage. Beenden: /hold aus
-hold-how-to-club = Sag mir bei einem Kälteeinbruch, wie viele Tage der Verein warten soll, 1 bis 60: /club hold 7 Tage. Beenden: /club hold aus
+hold-how-to = Sag mir bei einem Kälteeinbruch, wie viele Tage Abhärten und Auspflanzen warten sollen, 1 bis 60: /hold 7 Tage, oder bis zu welchem Tag: /hold bis Freitag. Beenden: /hold aus
+hold-how-to-club = Sag mir bei einem Kälteeinbruch, wie viele Tage der Verein warten soll, 1 bis 60: /club hold 7 Tage, oder bis zu welchem Tag: /club hold bis Freitag. Beenden: /club hold aus
 hold-show = Pause bis zum { $date }.
-hold-bad = Ich kann 1 bis 60 Tage warten, so: /hold 7 Tage. Nichts hat sich geändert.
-hold-bad-club = Ich kann 1 bis 60 Tage warten, so: /club hold 7 Tage. Nichts hat sich geändert.
+hold-bad = Ich kann 1 bis 60 Tage warten, so: /hold 7 Tage, oder /hold bis Freitag. Nichts hat sich geändert.
+hold-bad-club = Ich kann 1 bis 60 Tage warten, so: /club hold 7 Tage, oder /club hold bis Freitag. Nichts hat sich geändert.
 now-held = Abhärten und Auspflanzen warten bis zum { $date }.
 settings-hold = • Kälteeinbruch: Pause bis zum { $date }
 settings-hold-club = • Kälteeinbruch: Pause bis zum { $date } (von deinem Verein)
@@ -959,6 +1009,7 @@ club-frost-how-to = Antworte auf diese Nachricht mit dem mittleren letzten Frost
 club-zone-set = Die Zeitzone des Vereins ist { $zone }.
 club-zone-how-to = Antworte auf diese Nachricht mit einer Stadt oder dem Namen einer Zeitzone, so: Berlin
 club-language-set = Die Sprache des Vereins ist { $language }.
+club-not-understood = Die Einstellung „{ $written }“ kenne ich nicht, also hat sich nichts geändert.
 club-how-to = Stell sie hier ein oder in einer Zeile: /club frost 05-15 10-05, /club zone Berlin, /club language de, /club hold 7 Tage
 settings-digest = • Die Vereinswoche: { $day }, { $time }
 settings-digest-none = • Die Vereinswoche: wird nicht verschickt

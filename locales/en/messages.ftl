@@ -436,6 +436,13 @@ unknown-crop = I don't know “{ $written }”. Try its everyday name, such as �
 unknown-crop-near = I don't know “{ $written }”. Did you mean { $near }?
 not-understood = I did not understand that; ask me, for example, “can I start cucumbers now?” or “when do I plant out tomatoes?”
 question-without-crop = Which crop do you mean? Send me its name.
+month-all = That can be done all through { $month }.
+month-part = In { $month }, that can be done { $days }.
+month-none = No day of { $month } is right for that.
+# Stands above a line for each of many crops.
+month-reckoned = Reckoned for { $date }:
+# $written is a day gone by, such as "yesterday".
+date-gone-by = “{ $written }” has gone by, so this is about today. If you sowed then, tell me like this: /sown { $crop } { $written }
 date-impossible = The calendar has no day “{ $written }”. Ask again with a day like “{ $example }”.
 date-unclear = I can't tell which day “{ $written }” is. Ask again with a day like “{ $example }”.
 
@@ -592,6 +599,8 @@ frost-show-club = Your club's dates hold for you: { $frost }.
 frost-show-none = I don't know your frost dates yet.
 frost-how-to = Send the last spring frost and the first autumn frost as month and day, like this: /frost 05-15 10-05. If it never freezes: /frost none
 frost-only-last = I have { $last } as your last spring frost. When is the first autumn frost? Send both: /frost { $code } 10-05
+# Asked of dates such as 5/6 and 10/5, with a button for each of the two readings.
+frost-which-way = Does the month stand first there, or the day? Press what you mean.
 frost-not-understood = I could not read that as frost dates.
 frost-impossible = The calendar has no day “{ $written }”.
 frost-same-day = Both dates are the same day; the last spring frost and the first autumn frost must differ.
@@ -602,6 +611,8 @@ frost-first-needed-group = For that I need frost dates. An administrator can set
 button-average = They are averages
 button-trusted = I trust them
 button-undo = Undo
+button-undo-old = Take it back
+button-put-back = Put it back
 button-frost = Frost dates
 button-zone = Time zone
 button-hour = Reminder time
@@ -746,6 +757,44 @@ undo-subscribed = “{ $list }” is in your plan again.
 undo-skip-off = Back in your plan from your club's list: { $crops }.
 undo-skip-on = Left out again: { $crops }.
 notice-undo-stale = Something else changed since, so nothing was taken back. /undo takes back the last change.
+# $date is the day on which the change was made; $what says what taking it back leads to.
+undo-old = Your last change was made on { $date }, so I ask first. Nothing is taken back yet. Taking it back would mean:
+    { $what }
+undo-made-today = That change was made today at { $time }.
+undo-made-on = That change was made on { $date }.
+# $what says what is as it was.
+undo-put-back = Put back. It is as it was before the undo:
+    { $what }
+notice-put-back-stale = Something else changed since, so nothing was put back.
+
+## Plants that went out or died, stopping, thanks, terms
+
+planted-noted = Noted as set out on { $date }: { $crops }.
+planted-early = That is early for { $crops }: cover them on cold nights. Their good days begin on { $from }.
+planted-none = Nothing to tick off: no sowing of { $crops } waits to go out, and your plan has no setting out of it. /grow puts a crop on your list.
+planted-future = { $date } is still to come, so nothing changed. Tell me once they are out.
+planted-impossible-day = I know no day “{ $written }”, so nothing changed. Like this: planted out 6 broccoli on 3 May
+lost-noted = I am sorry. Noted that they are gone: { $what }.
+lost-none = I am sorry. I have no sowing of { $crops } noted, so nothing changed.
+lost-some = I am sorry about those. As not all of your { $crops } are gone, nothing changed. If all are, tell me: “all my { $crops } died”.
+lost-which = I am sorry. Which of them?
+stop-how-to = Nothing has changed yet. You decide how much you hear from me:
+    • for a while: /holiday until 3 July
+    • on some days of the week: /quiet Sunday
+    • no reminders any more: /drop all takes your crops off
+    • leave altogether: /forget deletes all that I keep about you
+button-stop-holiday = Pause until a day
+button-stop-days = Quiet days
+thanks = You are welcome. May it all come up!
+# $night is a temperature.
+term-hardening-off = Hardening off is getting seedlings from indoors used to sun, wind and cool nights before they stay outside: some hours in the shade at first, then longer and sunnier each day, for one to two weeks. I name it 14 to 7 days before setting out; on nights below { $night } take them in (University of Maryland Extension, 2023).
+term-potting-up = Potting up is moving a seedling into a larger pot before its roots fill the cell. I name it three to four weeks after sowing, once true leaves have opened, for crops that gain by it (common practice).
+term-setting-out = Setting out is planting seedlings from indoors into the garden. Its days begin so many weeks before or after your average last frost as the crop's class says, and for crops that frost kills not before the date you trust; then the week's nights decide.
+term-succession = Succession is sowing a little again every so often, so that there is always some to pick. After each sowing I name the next one at the crop's own interval, for as long as it is worth sowing in the ground; where summer heat ends a crop, the autumn sowings begin a series of their own.
+term-cover = Cover is what keeps cold off a bed, and I count on it like this: fleece brings crops that bear cold two weeks forward and tender ones not at all (common practice; it keeps off only light frost, Colorado State University Extension), a cold frame crops that bear cold by three weeks (University of Vermont Extension), a tunnel all of them by three weeks (common practice). Tell me what you have with /place.
+term-last-frost = Your average last frost is the day after which it still freezes in one spring of two; frost is air at 32 °F (0 °C) or below. A date you trust is one after which only about one spring in ten still freezes, and I take it to lie { $days } days later (Moyer, University of Delaware, 1970). Sowing dates are counted back from there.
+term-first-frost = Your average first frost is the day before which it has frozen in one autumn of two; frost is air at 32 °F (0 °C) or below. About one autumn in ten has frozen { $days } days earlier, so what ripens before that is safe. Autumn sowings are counted back from the first frost.
+term-your-frost = I reckon here with: { $frost }.
 
 ## Varieties
 
@@ -890,11 +939,11 @@ hold-off-own = Your own hold is over.
 hold-off-club = The club's hold is over; from today I name everything again.
 hold-none = Nothing is held.
 hold-club-counts = Your club waits until { $date }, and that counts for you as well.
-hold-how-to = In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
-hold-how-to-club = In a cold spell, say how many days the club should wait, from 1 to 60: /club hold 7 days. To end it: /club hold off
+hold-how-to = In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days, or until which day: /hold until Friday. To end it: /hold off
+hold-how-to-club = In a cold spell, say how many days the club should wait, from 1 to 60: /club hold 7 days, or until which day: /club hold until Friday. To end it: /club hold off
 hold-show = Held until { $date }.
-hold-bad = I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.
-hold-bad-club = I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.
+hold-bad = I can hold for 1 to 60 days, like this: /hold 7 days, or /hold until Friday. Nothing changed.
+hold-bad-club = I can hold for 1 to 60 days, like this: /club hold 7 days, or /club hold until Friday. Nothing changed.
 now-held = Hardening off and setting out wait until { $date }.
 settings-hold = • Cold spell: held until { $date }
 settings-hold-club = • Cold spell: held until { $date } (your club's)
@@ -982,6 +1031,7 @@ club-frost-how-to = Reply to this message with the club's average last spring fr
 club-zone-set = The club's time zone is { $zone }.
 club-zone-how-to = Reply to this message with a city or a zone's name, like this: Denver
 club-language-set = The club's language is { $language }.
+club-not-understood = I don't know the setting “{ $written }”, so nothing changed.
 club-how-to = Set them here, or in one line: /club frost 05-15 10-05, /club zone Denver, /club language en, /club digest Monday 8:00, /club hold 7 days
 settings-digest = • The club's week: { $day }, { $time }
 settings-digest-none = • The club's week: not sent

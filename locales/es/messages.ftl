@@ -434,6 +434,13 @@ unknown-crop = No conozco “{ $written }”. Prueba con su nombre de siempre, p
 unknown-crop-near = No conozco “{ $written }”. ¿Quieres decir { $near }?
 not-understood = Eso no lo entiendo; pregúntame, por ejemplo, “¿puedo sembrar pepinos ya?” o “¿cuándo trasplanto los tomates?”.
 question-without-crop = ¿A qué cultivo te refieres? Envíame su nombre.
+month-all = Se puede hacer durante todo { $month }.
+month-part = En { $month } se puede hacer así: { $days }.
+month-none = Ningún día de { $month } es bueno para eso.
+# Stands above a line for each of many crops.
+month-reckoned = Contado para el { $date }:
+# $written es un día ya pasado, como "ayer".
+date-gone-by = “{ $written }” ya pasó, así que respondo para hoy. Si sembraste entonces, dímelo así: /sown { $crop } { $written }
 date-impossible = El calendario no tiene ningún día “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
 date-unclear = No sé qué día es “{ $written }”. Pregunta otra vez con un día como “{ $example }”.
 
@@ -589,6 +596,8 @@ frost-show-club = Para ti valen las fechas de tu club: { $frost }.
 frost-show-none = Todavía no sé tus fechas de heladas.
 frost-how-to = Envía la última helada de primavera y la primera de otoño como mes y día, así: /frost 05-15 10-05. Si nunca hiela: /frost none
 frost-only-last = Tengo el { $last } como tu última helada de primavera. ¿Cuándo es la primera de otoño? Envía las dos: /frost { $code } 10-05
+# Se pregunta por fechas como 5/6 y 10/5, con un botón para cada lectura.
+frost-which-way = ¿Va primero el mes o el día? Pulsa lo que quieres decir.
 frost-not-understood = No reconozco ahí fechas de heladas.
 frost-impossible = El calendario no tiene ningún día “{ $written }”.
 frost-same-day = Las dos fechas son el mismo día; la última helada de primavera y la primera de otoño tienen que ser distintas.
@@ -599,6 +608,8 @@ frost-first-needed-group = Para eso necesito fechas de heladas. Quien administra
 button-average = Son promedios
 button-trusted = Confío en ellas
 button-undo = Deshacer
+button-undo-old = Deshacerlo
+button-put-back = Rehacer
 button-frost = Fechas de heladas
 button-zone = Zona horaria
 button-hour = Hora del recordatorio
@@ -741,6 +752,44 @@ undo-subscribed = “{ $list }” está otra vez en tu plan.
 undo-skip-off = Otra vez en tu plan, de la lista del club: { $crops }.
 undo-skip-on = Otra vez fuera: { $crops }.
 notice-undo-stale = Después cambió otra cosa, así que no deshago nada. Con /undo deshaces el último cambio.
+# $date es el día en que se hizo el cambio; $what dice lo que pasaría.
+undo-old = Tu último cambio es del { $date }, por eso pregunto antes. Aún no deshice nada. Deshacerlo significa:
+    { $what }
+undo-made-today = Ese cambio era de hoy a las { $time }.
+undo-made-on = Ese cambio era del { $date }.
+# $what dice lo que vuelve a valer.
+undo-put-back = Rehecho. Está como antes de deshacer:
+    { $what }
+notice-put-back-stale = Después cambió otra cosa, así que no rehago nada.
+
+## Plantas que salieron o murieron, parar, gracias, términos
+
+planted-noted = Anotado, al aire libre desde el { $date }: { $crops }.
+planted-early = Es pronto para { $crops }: cubre las plantas en las noches frías. Sus buenos días empiezan el { $from }.
+planted-none = No sé de ninguna siembra de { $crops } que espere para salir ni de ningún trasplante en tu plan, así que no hay nada que marcar. Con /grow pones un cultivo en tu lista.
+planted-future = El { $date } aún no llega, así que nada cambió. Dímelo cuando estén fuera.
+planted-impossible-day = No conozco el día “{ $written }”, así que nada cambió. Así: trasplanté 6 brócolis el 3 de mayo
+lost-noted = Lo siento. Anoto que se perdió: { $what }.
+lost-none = Lo siento. No tengo anotada ninguna siembra de { $crops }, así que nada cambió.
+lost-some = Lo siento. Como aún queda algo de { $crops }, nada cambió. Si se perdió todo, dime: “perdí todo: { $crops }”.
+lost-which = Lo siento. ¿Cuál?
+stop-how-to = Todavía no cambió nada. Tú decides cuánto sabes de mí:
+    • un tiempo sin mensajes: /holiday hasta el 3 de julio
+    • sin mensajes algún día de la semana: /quiet domingo
+    • ningún recordatorio más: /drop todo vacía tu lista
+    • irte del todo: /forget borra todo lo que guardo sobre ti
+button-stop-holiday = Pausa hasta un día
+button-stop-days = Días sin mensajes
+thanks = De nada. ¡Que brote todo!
+# $night es una temperatura.
+term-hardening-off = Aclimatar es acostumbrar al sol, al viento y a las noches frescas las plántulas que crecieron dentro, antes de que se queden fuera: primero unas horas a la sombra, después cada día más tiempo y más sol, durante una o dos semanas. Lo nombro de 14 a 7 días antes del trasplante; en noches de menos de { $night } éntralas (University of Maryland Extension, 2023).
+term-potting-up = Repicar o pasar a una maceta mayor es cambiar la plántula de recipiente antes de que sus raíces lo llenen. Lo nombro de tres a cuatro semanas después de sembrar, cuando se abren las primeras hojas verdaderas, donde vale la pena (práctica común).
+term-setting-out = Trasplantar al aire libre es pasar al huerto las plántulas que crecieron dentro. Sus días empiezan tantas semanas antes o después de tu última helada media como dice la clase del cultivo, y si la helada lo mata, no antes de la fecha en que confías; después deciden las noches de la semana.
+term-succession = La siembra escalonada es volver a sembrar un poco cada cierto tiempo para tener siempre algo que recoger. Después de cada siembra nombro la siguiente según el intervalo del cultivo, mientras valga la pena sembrar en la tierra; donde el calor del verano acaba con un cultivo, las siembras de otoño empiezan otra serie.
+term-cover = La protección es lo que aparta el frío del bancal, y cuento así con ella: la manta antiheladas adelanta dos semanas lo que aguanta el frío y nada lo delicado (práctica común; solo para heladas ligeras, Colorado State University Extension), la cajonera fría adelanta tres semanas lo que aguanta el frío (University of Vermont Extension) y el túnel adelanta todo tres semanas (práctica común). Dime con /place lo que tienes.
+term-last-frost = Tu última helada media es el día después del cual todavía hiela en una primavera de cada dos; hay helada cuando el aire está a 0 °C o menos. Una fecha en la que confías es aquella después de la cual solo hiela en cerca de una primavera de cada diez; cuento con que cae { $days } días más tarde (Moyer, University of Delaware, 1970). Desde ahí se cuentan hacia atrás las siembras.
+term-first-frost = Tu primera helada media es el día antes del cual ya heló en un otoño de cada dos; hay helada cuando el aire está a 0 °C o menos. En cerca de un otoño de cada diez heló ya { $days } días antes, así que lo que madura antes está a salvo. Las siembras de otoño se cuentan hacia atrás desde la primera helada.
+term-your-frost = Aquí cuento con: { $frost }.
 
 ## Variedades
 
@@ -882,11 +931,11 @@ hold-off-own = Tu propia pausa terminó.
 hold-off-club = La pausa del club terminó; desde hoy vuelvo a nombrarlo todo.
 hold-none = No hay ninguna pausa.
 hold-club-counts = Tu club espera hasta el { $date }, y eso también vale para ti.
-hold-how-to = En una ola de frío, dime cuántos días quieres esperar para aclimatar y trasplantar, de 1 a 60: /hold 7 días. Para terminar la pausa: /hold fin
-hold-how-to-club = En una ola de frío, dime cuántos días espera el club, de 1 a 60: /club hold 7 días. Para terminar la pausa: /club hold fin
+hold-how-to = En una ola de frío, dime cuántos días quieres esperar para aclimatar y trasplantar, de 1 a 60: /hold 7 días, o hasta qué día: /hold hasta el viernes. Para terminar la pausa: /hold fin
+hold-how-to-club = En una ola de frío, dime cuántos días espera el club, de 1 a 60: /club hold 7 días, o hasta qué día: /club hold hasta el viernes. Para terminar la pausa: /club hold fin
 hold-show = En pausa hasta el { $date }.
-hold-bad = La pausa puede durar de 1 a 60 días, así: /hold 7 días. Todo queda igual.
-hold-bad-club = La pausa puede durar de 1 a 60 días, así: /club hold 7 días. Todo queda igual.
+hold-bad = La pausa puede durar de 1 a 60 días, así: /hold 7 días, o /hold hasta el viernes. Todo queda igual.
+hold-bad-club = La pausa puede durar de 1 a 60 días, así: /club hold 7 días, o /club hold hasta el viernes. Todo queda igual.
 now-held = Aclimatar y trasplantar esperan hasta el { $date }.
 settings-hold = • Ola de frío: en pausa hasta el { $date }
 settings-hold-club = • Ola de frío: en pausa hasta el { $date } (la de tu club)
@@ -974,6 +1023,7 @@ club-frost-how-to = Responde a este mensaje con la última helada de primavera y
 club-zone-set = La zona horaria del club es { $zone }.
 club-zone-how-to = Responde a este mensaje con una ciudad o el nombre de una zona, así: Madrid
 club-language-set = El idioma del club es: { $language }.
+club-not-understood = No conozco el ajuste “{ $written }”, así que nada cambió.
 club-how-to = Cámbialos aquí, o en una línea: /club frost 05-15 10-05, /club zone Madrid, /club language es, /club digest lunes 8:00, /club hold 7 días
 settings-digest = • La semana del club: { $day }, { $time }
 settings-digest-none = • La semana del club: no se envía

@@ -436,6 +436,13 @@ unknown-crop = Je ne connais pas « { $written } ». Essaie le nom de tous l
 unknown-crop-near = Je ne connais pas « { $written } ». Tu veux dire { $near } ?
 not-understood = Je n’ai pas compris. Demande-moi par exemple « je peux semer les concombres maintenant ? » ou « quand planter les tomates au jardin ? »
 question-without-crop = De quelle culture parles-tu ? Envoie-moi son nom.
+month-all = C’est possible durant tout le mois ({ $month }).
+month-part = En { $month }, c’est possible ainsi : { $days }.
+month-none = Aucun jour ne convient pour cela en { $month }.
+# Stands above a line for each of many crops.
+month-reckoned = Compté pour le { $date } :
+# $written est un jour passé, comme « hier ».
+date-gone-by = « { $written } » est passé, je réponds donc pour aujourd’hui. Si tu as semé ce jour-là, dis-le-moi ainsi : /sown { $crop } { $written }
 date-impossible = Le calendrier n’a pas de jour « { $written } ». Redemande avec un jour comme « { $example } ».
 date-unclear = Je ne sais pas quel jour est « { $written } ». Redemande avec un jour comme « { $example } ».
 
@@ -591,6 +598,8 @@ frost-show-club = Les dates de ton club valent pour toi : { $frost }.
 frost-show-none = Je ne connais pas encore tes dates de gel.
 frost-how-to = Envoie le dernier gel de printemps et le premier gel d’automne, jour et mois, comme ceci : /frost 15 mai 5 octobre. S’il ne gèle jamais : /frost jamais
 frost-only-last = J’ai le { $last } comme dernier gel de printemps. Quand vient le premier gel d’automne ? Envoie les deux : /frost { $code } 10-05
+# Demandé pour des dates comme 5/6 et 10/5, avec un bouton pour chacune des deux lectures.
+frost-which-way = Le mois vient-il d’abord, ou le jour ? Appuie sur ce que tu veux dire.
 frost-not-understood = Je n’ai pas pu lire cela comme des dates de gel.
 frost-impossible = Le calendrier n’a pas de jour « { $written } ».
 frost-same-day = Les deux dates tombent le même jour ; le dernier gel de printemps et le premier gel d’automne doivent être différents.
@@ -601,6 +610,8 @@ frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administra
 button-average = Ce sont des moyennes
 button-trusted = Je m’y fie
 button-undo = Annuler
+button-undo-old = L’annuler
+button-put-back = Rétablir
 button-frost = Dates de gel
 button-zone = Fuseau horaire
 button-hour = Heure du rappel
@@ -744,6 +755,44 @@ undo-subscribed = « { $list } » est de nouveau dans ton plan.
 undo-skip-off = De nouveau dans ton plan, par la liste de ton club : { $crops }.
 undo-skip-on = De nouveau laissé de côté : { $crops }.
 notice-undo-stale = Autre chose a changé depuis, rien n’a donc été annulé. /undo annule le dernier changement.
+# $date est le jour du changement ; $what dit ce que cela donnerait.
+undo-old = Ton dernier changement date du { $date }, je préfère donc demander. Rien n’est encore annulé. L’annuler donnerait :
+    { $what }
+undo-made-today = Ce changement datait d’aujourd’hui à { $time }.
+undo-made-on = Ce changement datait du { $date }.
+# $what dit ce qui vaut de nouveau.
+undo-put-back = Rétabli. Tout est comme avant l’annulation :
+    { $what }
+notice-put-back-stale = Autre chose a changé depuis, rien n’a donc été rétabli.
+
+## Plants sortis ou morts, arrêter, merci, les mots du métier
+
+planted-noted = C’est noté, au jardin depuis le { $date } : { $crops }.
+planted-early = C’est tôt pour { $crops } : couvre les plants pendant les nuits froides. Les bons jours commencent le { $from }.
+planted-none = Pour { $crops }, je ne connais ni semis qui attend d’aller au jardin ni plantation dans ton plan, il n’y a donc rien à cocher. /grow met une culture sur ta liste.
+planted-future = Le { $date } n’est pas encore là, rien n’a donc changé. Dis-le-moi une fois les plants dehors.
+planted-impossible-day = Je ne connais pas de jour « { $written } », rien n’a donc changé. Comme ceci : j’ai planté 6 brocolis le 3 mai
+lost-noted = Je suis désolé. C’est noté, il n’en reste rien : { $what }.
+lost-none = Je suis désolé. Je n’ai noté aucun semis pour { $crops }, rien n’a donc changé.
+lost-some = Je suis désolé. Comme il en reste ({ $crops }), rien n’a changé. Si tout est perdu, dis-moi : « tout est mort : { $crops } ».
+lost-which = Je suis désolé. Lequel ?
+stop-how-to = Rien n’a encore changé. C’est toi qui décides de ce que je t’écris :
+    • rien pendant un temps : /holiday jusqu’au 3 juillet
+    • rien certains jours de la semaine : /quiet dimanche
+    • plus aucun rappel : /drop tout vide ta liste
+    • partir tout à fait : /forget efface tout ce que je garde sur toi
+button-stop-holiday = Pause jusqu’à un jour
+button-stop-days = Jours sans message
+thanks = Avec plaisir. Que tout lève bien !
+# $night est une température.
+term-hardening-off = L’endurcissement habitue au soleil, au vent et aux nuits fraîches les plants venus de l’intérieur, avant qu’ils restent dehors : d’abord quelques heures à l’ombre, puis chaque jour plus longtemps et plus au soleil, pendant une à deux semaines. Je le nomme 14 à 7 jours avant la plantation ; rentre-les les nuits sous { $night } (University of Maryland Extension, 2023).
+term-potting-up = Repiquer ou rempoter, c’est passer un jeune plant dans un pot plus grand avant que ses racines remplissent l’ancien. Je le nomme trois à quatre semaines après le semis, quand les premières vraies feuilles sont ouvertes, là où c’est utile (pratique courante).
+term-setting-out = Planter au jardin, c’est y mettre les plants venus de l’intérieur. Les jours commencent autant de semaines avant ou après ton dernier gel moyen que le dit la classe de la culture, et pour ce que le gel tue, pas avant la date à laquelle tu te fies ; ensuite, ce sont les nuits de la semaine qui décident.
+term-succession = Les semis échelonnés, c’est ressemer un peu de temps en temps pour avoir toujours de quoi récolter. Après chaque semis je nomme le suivant, à l’intervalle de la culture, tant que semer en pleine terre vaut la peine ; là où la chaleur de l’été met fin à une culture, les semis d’automne commencent une autre série.
+term-cover = La protection tient le froid loin de la planche, et j’en tiens compte ainsi : un voile avance de deux semaines ce qui supporte le froid, et pas du tout ce qui est frileux (pratique courante ; il n’arrête qu’un gel léger, Colorado State University Extension), un châssis froid avance de trois semaines ce qui supporte le froid (University of Vermont Extension), un tunnel avance tout de trois semaines (pratique courante). Dis-moi avec /place ce que tu as.
+term-last-frost = Ton dernier gel moyen est le jour après lequel il gèle encore un printemps sur deux ; il y a gel quand l’air est à 0 °C ou moins. Une date à laquelle tu te fies est celle après laquelle il ne gèle plus que dans un printemps sur dix environ ; je compte qu’elle vient { $days } jours plus tard (Moyer, University of Delaware, 1970). Les semis se comptent à rebours à partir de là.
+term-first-frost = Ton premier gel moyen est le jour avant lequel il a déjà gelé un automne sur deux ; il y a gel quand l’air est à 0 °C ou moins. Dans un automne sur dix environ il a gelé { $days } jours plus tôt, ce qui mûrit avant est donc à l’abri. Les semis d’automne se comptent à rebours à partir du premier gel.
+term-your-frost = Ici je compte avec : { $frost }.
 
 ## Varieties
 
@@ -888,11 +937,11 @@ hold-off-own = Ta propre pause est finie.
 hold-off-club = La pause du club est finie ; dès aujourd’hui, je reparle de tout.
 hold-none = Rien n’est en pause.
 hold-club-counts = Ton club attend jusqu’au { $date }, et cela vaut aussi pour toi.
-hold-how-to = En cas de coup de froid, dis combien de jours il faut attendre pour endurcir et planter au jardin, de 1 à 60 : /hold 7 jours. Pour y mettre fin : /hold fin
-hold-how-to-club = En cas de coup de froid, dis combien de jours le club doit attendre, de 1 à 60 : /club hold 7 jours. Pour y mettre fin : /club hold fin
+hold-how-to = En cas de coup de froid, dis combien de jours il faut attendre pour endurcir et planter au jardin, de 1 à 60 : /hold 7 jours, ou jusqu’à quel jour : /hold jusqu’à vendredi. Pour y mettre fin : /hold fin
+hold-how-to-club = En cas de coup de froid, dis combien de jours le club doit attendre, de 1 à 60 : /club hold 7 jours, ou jusqu’à quel jour : /club hold jusqu’à vendredi. Pour y mettre fin : /club hold fin
 hold-show = En pause jusqu’au { $date }.
-hold-bad = Je peux attendre de 1 à 60 jours, comme ceci : /hold 7 jours. Rien n’a changé.
-hold-bad-club = Je peux attendre de 1 à 60 jours, comme ceci : /club hold 7 jours. Rien n’a changé.
+hold-bad = Je peux attendre de 1 à 60 jours, comme ceci : /hold 7 jours, ou /hold jusqu’à vendredi. Rien n’a changé.
+hold-bad-club = Je peux attendre de 1 à 60 jours, comme ceci : /club hold 7 jours, ou /club hold jusqu’à vendredi. Rien n’a changé.
 now-held = Endurcir et planter au jardin attendent jusqu’au { $date }.
 settings-hold = • Coup de froid : pause jusqu’au { $date }
 settings-hold-club = • Coup de froid : pause jusqu’au { $date } (de ton club)
@@ -980,6 +1029,7 @@ club-frost-how-to = Réponds à ce message avec le dernier gel de printemps et l
 club-zone-set = Le fuseau horaire du club est { $zone }.
 club-zone-how-to = Réponds à ce message avec une ville ou le nom d’un fuseau, comme ceci : Paris
 club-language-set = La langue du club : { $language }.
+club-not-understood = Je ne connais pas le réglage « { $written } », rien n’a donc changé.
 club-how-to = Règle-les ici, ou en une ligne : /club frost 05-15 10-05, /club zone Paris, /club language fr, /club digest lundi 8:00, /club hold 7 jours
 settings-digest = • La semaine du club : { $day }, { $time }
 settings-digest-none = • La semaine du club : pas envoyée

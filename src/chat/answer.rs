@@ -12,6 +12,7 @@ use crate::wording::{Speech, args, quoted, sentence};
 
 use super::figures::Figures;
 use super::lookup_text::{how_text, when_text};
+use super::month_text::month_line;
 use super::now_text::now_text;
 use super::own::{Own, Subject};
 use super::place_text::cover_line;
@@ -142,7 +143,10 @@ impl Asked<'_> {
 
     /// The steps weighed for a crop: the one asked for, or the best way on that day.
     pub(super) fn weigh(&self, crop: &Crop) -> Vec<Assessment> {
-        let on = self.understood.on;
+        self.weigh_on(crop, self.understood.on)
+    }
+
+    fn weigh_on(&self, crop: &Crop, on: NaiveDate) -> Vec<Assessment> {
         match self.understood.step {
             // Somebody who plants potatoes or garlic "outdoors" sets them out.
             Some(Step::SowOutdoors) if crop.ways.is_empty() => {
@@ -178,6 +182,7 @@ impl Asked<'_> {
                         self.or_else(&tell(assessment))
                     });
                 }
+                told.splice(0..0, self.of_month(crop, weighed.first()));
                 Some(self.reasoned(subject, told.join("\n")))
             };
             parts.extend(told);
@@ -190,11 +195,40 @@ impl Asked<'_> {
             let head = self.speech.voice.say("reason-no-frost-here", &args().text("crops", &names));
             format!("{head}\n{}", self.speech.plain("why-no-frost"))
         } else if subjects.len() > MOST_WHOLE_ANSWERS {
+            // Lines say little of the day, and a month is reckoned by its first.
+            if self.understood.until.is_some() {
+                let date = self.speech.voice.date(self.understood.on);
+                parts
+                    .insert(0, self.speech.voice.say("month-reckoned", &args().text("date", date)));
+            }
             parts.join("\n")
         } else {
             parts.join("\n\n")
         };
         answer
+    }
+
+    /// When in the month that was named it can be done, before the answer for its first day.
+    fn of_month(&self, crop: &Crop, first: Option<&Assessment>) -> Option<String> {
+        let until = self.understood.until?;
+        let on = self.understood.on;
+        let held = self.garden.hold.is_some_and(|hold| hold.holds_on(on));
+        first.filter(|first| first.verdict.is_ok() && !held)?;
+        let verdicts: Vec<(NaiveDate, Option<Verdict>)> = on
+            .iter_days()
+            .take_while(|day| *day <= until)
+            .map(|day| (day, self.weigh_on(crop, day).first().and_then(Assessment::verdict)))
+            .collect();
+        let days = |good: fn(Verdict) -> bool| -> Vec<NaiveDate> {
+            let fits = verdicts.iter().filter(|(_, verdict)| verdict.is_some_and(good));
+            fits.map(|(day, _)| *day).collect()
+        };
+        // What works with special care only counts where nothing else does.
+        let mut open = days(|verdict| verdict.workable() && verdict != Verdict::Early);
+        if open.is_empty() {
+            open = days(Verdict::workable);
+        }
+        Some(month_line(on, until, &open, &self.speech.voice))
     }
 
     /// One line for each of many crops, with the variety's name where one is meant.
@@ -359,6 +393,12 @@ impl Asked<'_> {
                 }
             })
             .collect();
+        if let (Some(written), [crop]) =
+            (&self.understood.gone_by, self.understood.crops.as_slice())
+        {
+            let args = args().text("written", quoted(written)).text("crop", self.speech.crop(crop));
+            notes.push(voice.say("date-gone-by", &args));
+        }
         if self.understood.intent != Intent::Unknown {
             notes.extend(
                 self.understood

@@ -123,14 +123,30 @@ fn tell_came_up(desk: &mut Desk<'_>, sowing: &Sowing, came: CameUp, on: NaiveDat
 
 /// After nothing came up: when to sow again, or that it is too late for that.
 pub(super) fn offer_to_sow_again(desk: &mut Desk<'_>, sowing: &Sowing) {
-    let Some(crop) = desk.crop_of(sowing) else { return };
     let head = desk.say("not-up-noted", &args().text("what", sowing_words(desk, sowing)));
-    let (advice, possible) = sow_again_advice(desk, crop, sowing.way);
+    let undo = undo_buttons(desk);
+    offer_again(desk, &sowing.crop, Some(sowing), head, undo);
+}
+
+/// What was said first, and when to sow the crop again, with a button for the same sowing once
+/// more where there was one.
+pub(super) fn offer_again(
+    desk: &mut Desk<'_>,
+    id: &CropId,
+    like: Option<&Sowing>,
+    head: String,
+    others: Buttons,
+) {
+    let crop = like.map_or_else(|| desk.crop(id), |sowing| desk.crop_of(sowing));
+    let Some(crop) = crop else { return };
+    let way = like.map(|sowing| sowing.way).or_else(|| crop.ways.first().copied());
+    let Some(way) = way else { return desk.reply_with(head, others) };
+    let (advice, possible) = sow_again_advice(desk, crop, way);
     let mut buttons: Buttons = Vec::new();
-    if possible {
+    if let Some(sowing) = like.filter(|_| possible) {
         buttons.push(vec![desk.button("button-sown-again", Press::SowAgain(sowing.id))]);
     }
-    buttons.extend(undo_buttons(desk));
+    buttons.extend(others);
     desk.reply_with(format!("{head}\n{advice}"), buttons);
 }
 

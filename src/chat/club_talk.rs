@@ -30,13 +30,20 @@ pub(super) fn club(desk: &mut Desk<'_>, rest: &str) {
         "language" => settings_talk::language(desk, Topic::Club, rest.trim()),
         "digest" => digest(desk, rest),
         "hold" => hold_talk::hold(desk, Topic::Club, rest),
-        _ => page(desk),
+        "" => page(desk, None),
+        _ => {
+            let written = args().text("written", quoted(what.as_str()));
+            let not_understood = desk.say("club-not-understood", &written);
+            page(desk, Some(not_understood));
+        }
     }
 }
 
-fn page(desk: &mut Desk<'_>) {
+/// The club's settings, below what is said first.
+fn page(desk: &mut Desk<'_>, first: Option<String>) {
     let Some(club) = &desk.facts.club else { return };
-    let mut lines = vec![desk.say("club-head", &args().text("club", &club.title))];
+    let mut lines: Vec<String> = first.into_iter().collect();
+    lines.push(desk.say("club-head", &args().text("club", &club.title)));
     lines.push(match &club.frost {
         Some(frost) => desk.say("settings-frost", &args().text("frost", desk.frost_words(frost))),
         None => desk.say_key("settings-frost-none"),

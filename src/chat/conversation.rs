@@ -14,8 +14,8 @@ use super::sentences::Request;
 use super::{
     came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
     inline_talk, job_talk, latitude_talk, list_show, list_talk, manners, own_data_talk, place_talk,
-    question_talk, read_on, settings_talk, sowing_list, sowing_talk, subscribe_talk, tray_talk,
-    undo_talk, variety_talk, which_club_talk, whose,
+    plants_talk, question_talk, read_on, settings_talk, sowing_list, sowing_talk, stop_talk,
+    subscribe_talk, term_talk, tray_talk, undo_talk, variety_talk, which_club_talk, whose,
 };
 
 /// Decides what `incoming` leads to. Pure: the same facts give the same outcome.
@@ -108,6 +108,9 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
         }
         return;
     }
+    if term_talk::explained(desk, text) {
+        return;
+    }
     if manners::own_matter(desk, text, |desk| place_talk::told(desk, text)) {
         return;
     }
@@ -115,12 +118,13 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     let sentence = desk.tongue.sentences.read(text);
     // "I sowed peas in March, can I sow more?" and "I have 4 of 10 seeds up" begin like such a
     // sentence and ask all the same.
-    let asks = |request| {
-        (request == Request::Sown && text.contains('?'))
-            || (request != Request::Sown && question_talk::asks_with_figures(desk, text))
+    let asks = |request| match request {
+        Request::Sown | Request::PlantedOut => text.contains('?'),
+        _ => question_talk::asks_with_figures(desk, text),
     };
     if let Some(said) = sentence.filter(|said| !asks(said.request)) {
-        if desk.facts.expected.is_some() {
+        // Whoever says thanks still means to answer what was asked.
+        if desk.facts.expected.is_some() && said.request != Request::Thanks {
             desk.change(Change::Expect(None));
         }
         match said.request {
@@ -139,6 +143,12 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
                     true
                 });
             }
+            Request::PlantedOut => {
+                let told = |desk: &mut Desk<'_>| plants_talk::planted_out(desk, said.rest, text);
+                if !manners::own_matter(desk, text, told) {
+                    question_talk::asked(desk, text);
+                }
+            }
             request => run(desk, request, said.rest),
         }
         return;
@@ -148,14 +158,15 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     {
         return;
     }
-    let own = |desk: &mut Desk<'_>| {
-        came_up_talk::what_became(desk, text) || variety_talk::pasted(desk, text)
+    let became = |desk: &mut Desk<'_>, text: &str| {
+        plants_talk::lost(desk, text) || came_up_talk::what_became(desk, text)
     };
+    let own = |desk: &mut Desk<'_>| became(desk, text) || variety_talk::pasted(desk, text);
     // A packet's text in a group is for the others to read.
     let told = if desk.in_private() {
         own(desk)
     } else {
-        manners::own_matter(desk, text, |desk| came_up_talk::what_became(desk, text))
+        manners::own_matter(desk, text, |desk| became(desk, text))
     };
     if told {
         return;
@@ -258,12 +269,19 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Club => club_talk::club(desk, rest),
         Request::Lists => list_talk::lists(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest, ""),
+        Request::PlantedOut => {
+            if !plants_talk::planted_out(desk, rest, "") {
+                question_talk::asked(desk, rest);
+            }
+        }
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Variety => variety_talk::variety(desk, rest),
         Request::Undo => undo_talk::undo(desk),
         Request::Latitude => latitude_talk::latitude(desk, rest),
         Request::Export => own_data_talk::export(desk),
         Request::Forget => own_data_talk::forget(desk),
+        Request::Stop => stop_talk::stop(desk),
+        Request::Thanks => stop_talk::thanks(desk),
     }
 }
 
@@ -300,9 +318,11 @@ fn button_pressed(desk: &mut Desk<'_>, data: &str) {
         Press::Sowings(page) => sowing_list::list(desk, page),
         Press::EndSowing(id, page) => sowing_list::give_up(desk, id, page),
         Press::SowAgain(id) => sowing_talk::sow_again(desk, id),
+        Press::SowingLost(id) => plants_talk::lost_by_button(desk, id),
         Press::FollowVariety(id) => variety_talk::follow(desk, id),
         Press::DropVariety(id) => variety_talk::drop_by_button(desk, id),
-        Press::Undo(number) => undo_talk::undo_this(desk, number),
+        Press::Undo(number) | Press::UndoOld(number) => undo_talk::undo_this(desk, number),
+        Press::PutBack(number) => undo_talk::put_back(desk, number),
         Press::Hour(time) => settings_talk::set_hour(desk, time),
         Press::AskHour => settings_talk::hour(desk, ""),
         Press::Quiet(days) => days_talk::set_quiet(desk, days),

@@ -285,6 +285,8 @@ fn take_off_with(desk: &mut Desk<'_>, crops: Vec<CropId>, notes: Vec<String>) {
         && desk.in_private()
     {
         buttons.push(vec![desk.button("button-undo", Press::Grow(only.clone()))]);
+    } else if !there.is_empty() {
+        buttons.extend(undo_buttons(desk));
     }
     if !there.is_empty() {
         desk.change(Change::DropCrops(there));

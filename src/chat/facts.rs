@@ -50,6 +50,9 @@ pub struct Facts {
     pub next_change: i64,
     /// The member's last change that can be taken back.
     pub last_change: Option<LastChange>,
+    /// The change that the member took back last, while nothing else changed since; its steps put
+    /// it back.
+    pub last_undone: Option<LastChange>,
     /// What the bot last asked this person in this chat and waits to hear.
     pub expected: Option<Expected>,
     /// What this person last asked in this chat and topic, not long ago.
@@ -116,6 +119,7 @@ impl Facts {
             varieties,
             next_change,
             last_change: _,
+            last_undone: _,
             expected,
             subject,
             in_private: _,
@@ -138,6 +142,7 @@ impl Facts {
             varieties: varieties.clone(),
             next_change: *next_change,
             last_change: None,
+            last_undone: None,
             expected: expected.clone(),
             subject: subject.clone(),
             in_private: InPrivate::default(),
@@ -292,6 +297,8 @@ pub enum Change {
     Together(Vec<Change>),
     /// Takes back the member's last change, if it has this number.
     Undo(i64),
+    /// Puts back the change that the member took back last, if it has this number.
+    Redo(i64),
     /// Degrees from the equator, north positive.
     MemberLatitude(Option<i64>),
     /// What the bot waits to hear in this chat; `None` ends the waiting.

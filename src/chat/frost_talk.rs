@@ -5,7 +5,7 @@ use crate::messages::{Button, Press, Topic, What};
 use crate::planning::{
     Basis, Frost, FrostDates, FrostError, Garden, HotAndWet, MonthDay, Months, MonthsError,
 };
-use crate::wording::{Args, args};
+use crate::wording::{Args, args, sentence};
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
@@ -75,9 +75,12 @@ pub(super) fn frost_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool 
     if !desk.topic_allowed(topic) {
         return true;
     }
-    let reading = read_frost(text, desk.tongue.understanding.phrases());
-    let answer = match reading {
+    let answer = match read(desk, text) {
         FrostReading::NotUnderstood => return false,
+        FrostReading::EitherWay(month_first, day_first) => {
+            ask_which_way(desk, topic, [*month_first, *day_first]);
+            return true;
+        }
         FrostReading::Impossible(written) => {
             let cannot = desk.say("frost-impossible", &args().text("written", &written));
             format!("{cannot} {}", how_to(desk, topic))
@@ -119,13 +122,60 @@ pub(super) fn first_frost_came(
     last: MonthDay,
     text: &str,
 ) -> bool {
-    match read_frost(text, desk.tongue.understanding.phrases()) {
+    match read(desk, text) {
         // A date alone is read as the last spring frost, but that is known here.
         FrostReading::OnlyLast(first) | FrostReading::OnlyFirst(first) => {
             !desk.topic_allowed(topic) || dates_came(desk, topic, last, first, None)
         }
+        FrostReading::EitherWay(month_first, day_first) => {
+            let both = [*month_first, *day_first].map(|reading| match reading {
+                FrostReading::OnlyLast(first) | FrostReading::OnlyFirst(first) => {
+                    FrostReading::Dates { last, first, basis: None }
+                }
+                other => other,
+            });
+            if desk.topic_allowed(topic) {
+                ask_which_way(desk, topic, both);
+            }
+            true
+        }
         _ => frost_came(desk, topic, text),
     }
+}
+
+/// What a text says of frost dates, days in figures read as the reader's region writes them.
+fn read(desk: &Desk<'_>, text: &str) -> FrostReading {
+    let order = desk.settings.language.is.day_order();
+    read_frost(text, desk.tongue.understanding.phrases(), order)
+}
+
+/// Asks whether the month or the day stands first, with a button for each pair of dates that can
+/// be.
+fn ask_which_way(desk: &mut Desk<'_>, topic: Topic, both: [FrostReading; 2]) {
+    let dates = both.into_iter().filter_map(|reading| {
+        let (last, first, basis) = match reading {
+            FrostReading::Dates { last, first, basis } => (last, first, basis),
+            FrostReading::OnlyLast(last) => (last, known_first(desk, topic)?, None),
+            FrostReading::OnlyFirst(first) => (known_last(desk, topic)?, first, None),
+            _ => return None,
+        };
+        FrostDates::new(last, Some(first), basis.unwrap_or(Basis::Average)).ok()
+    });
+    let buttons: Vec<Vec<Button>> = dates
+        .map(|dates| {
+            let frost = Frost::Dates(dates);
+            let label = sentence(&desk.frost_words(&frost));
+            vec![Button::press(label, Press::Frost(topic, Some(frost)))]
+        })
+        .collect();
+    let asked = if buttons.is_empty() {
+        desk.say_key("frost-not-understood")
+    } else {
+        desk.say_key("frost-which-way")
+    };
+    let text = format!("{asked} {}", how_to(desk, topic));
+    desk.expect(Expected::Frost(topic.into()));
+    desk.reply_with(text, buttons);
 }
 
 fn known_first(desk: &Desk<'_>, topic: Topic) -> Option<MonthDay> {
@@ -260,8 +310,7 @@ pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, topic: Topic, text: &str) ->
         return true;
     }
     // Frost dates after all.
-    let reading = read_frost(text, desk.tongue.understanding.phrases());
-    if matches!(reading, FrostReading::Dates { .. }) {
+    if matches!(read(desk, text), FrostReading::Dates { .. }) {
         return frost_came(desk, topic, text);
     }
     // A question is a question, even while months are awaited.

@@ -1,8 +1,10 @@
 //! Frost dates as gardeners write them: "May 15 and October 5".
 
 use super::understand::{
-    DateFound, Pause, Phrases, When, Word, WordLine, figures, matches_anywhere,
+    DateFound, Figures, Pause, Phrases, When, Word, WordLine, date_in_figures, figures,
+    matches_anywhere,
 };
+use crate::club::DayOrder;
 use crate::planning::{Basis, MonthDay};
 
 /// How many characters of a text are read.
@@ -26,6 +28,9 @@ pub enum FrostReading {
     OnlyLast(MonthDay),
     /// Only the first frost in autumn, as the words say.
     OnlyFirst(MonthDay),
+    /// Days in figures, such as "5/6", of which it is not known whether the month stands first:
+    /// what they mean if it does, and what if the day does.
+    EitherWay(Box<FrostReading>, Box<FrostReading>),
     /// A date that the calendar does not have, as it was written.
     Impossible(String),
     /// No date, too many, or one without a clear day.
@@ -36,10 +41,11 @@ pub enum FrostReading {
 ///
 /// The first date is the last spring frost unless words beside the dates ("first frost",
 /// "autumn") say otherwise. A date may be written as `05-15`, `2026-05-15`, "May 15", "15 May" or
-/// "mid May"; a year is left out of account. "5/1" is read where the language writes the day
-/// first, and not guessed at where it may be either.
+/// "mid May"; a year is left out of account. "5/1" is read as the language writes it, or else in
+/// the order that another date beside it shows ("5/15 10/5"), or else in the reader's, and both
+/// ways where that is not known.
 #[must_use]
-pub fn read_frost(text: &str, phrases: &Phrases) -> FrostReading {
+pub fn read_frost(text: &str, phrases: &Phrases, order: Option<DayOrder>) -> FrostReading {
     let words = phrases.words(text, CHARACTERS, |_| false);
     let mut dates = phrases.dates_in(&words, |_| true);
     dates.extend(plain_dates(&words));
@@ -48,9 +54,54 @@ pub fn read_frost(text: &str, phrases: &Phrases) -> FrostReading {
     if let Some(date) = dates.iter().find(|date| date.when == When::Impossible) {
         return FrostReading::Impossible(as_written(&words, date));
     }
-    if dates.iter().any(|date| date.when == When::Unclear) {
-        return FrostReading::NotUnderstood;
+    if dates.iter().all(|date| date.when != When::Unclear) {
+        return reading(&words, dates, phrases);
     }
+    let in_order = |order| reading(&words, ordered(&words, &dates, order), phrases);
+    match order_shown(&words, &dates).or(order) {
+        Some(order) => in_order(order),
+        None => match [DayOrder::MonthFirst, DayOrder::DayFirst].map(in_order) {
+            [FrostReading::NotUnderstood, _] | [_, FrostReading::NotUnderstood] => {
+                FrostReading::NotUnderstood
+            }
+            [month_first, day_first] => {
+                FrostReading::EitherWay(Box::new(month_first), Box::new(day_first))
+            }
+        },
+    }
+}
+
+/// The order in which the days in figures are written, where one of them can be read in one way
+/// only and none in the other only.
+fn order_shown(words: &[Word], dates: &[DateFound]) -> Option<DayOrder> {
+    let mut shown = dates.iter().filter_map(|date| {
+        let mut numbers = words.get(date.from)?.plain.split('/').map(|part| figures(part, 1..=2));
+        match (numbers.next()??, numbers.next()??) {
+            (1..=12, 13..) => Some(DayOrder::MonthFirst),
+            (13.., 1..=12) => Some(DayOrder::DayFirst),
+            _ => None,
+        }
+    });
+    let first = shown.next()?;
+    shown.all(|other| other == first).then_some(first)
+}
+
+/// The dates, those in figures read in this order.
+fn ordered(words: &[Word], dates: &[DateFound], order: DayOrder) -> Vec<DateFound> {
+    let order = match order {
+        DayOrder::MonthFirst => Figures::MonthFirst,
+        DayOrder::DayFirst => Figures::DayFirst,
+    };
+    let read = |date: &DateFound| {
+        let unclear = words.get(date.from).filter(|_| date.when == When::Unclear);
+        let when = unclear.and_then(|word| date_in_figures(&word.plain, order));
+        DateFound { when: when.unwrap_or(date.when), ..*date }
+    };
+    dates.iter().map(read).collect()
+}
+
+/// What the dates mean, and the words beside them.
+fn reading(words: &[Word], dates: Vec<DateFound>, phrases: &Phrases) -> FrostReading {
     let mut days: Vec<(DateFound, MonthDay)> = Vec::new();
     for date in dates {
         match date.when {
@@ -60,7 +111,7 @@ pub fn read_frost(text: &str, phrases: &Phrases) -> FrostReading {
             _ => {}
         }
     }
-    let line = WordLine { words: &words, calendar: &phrases.calendar };
+    let line = WordLine { words, calendar: &phrases.calendar };
     match days.as_slice() {
         [] if matches_anywhere(&phrases.frost.free, &line, 0..words.len()) => FrostReading::Free,
         // "none 10-05": no last frost, and then the first.
@@ -201,14 +252,14 @@ mod tests {
             "May 15, first frost oct 5",
             "may 15 2025 and oct 5 2025",
         ] {
-            assert_eq!(read_frost(text, english()), dates("05-15", "10-05", None), "{text}");
+            assert_eq!(read_frost(text, english(), None), dates("05-15", "10-05", None), "{text}");
         }
-        let read = read_frost("mid May to early October", english());
+        let read = read_frost("mid May to early October", english(), None);
         assert_eq!(read, dates("05-15", "10-05", None));
         // In the south the season spans the new year.
-        let read = read_frost("last frost sept 20, first frost may 1", english());
+        let read = read_frost("last frost sept 20, first frost may 1", english(), None);
         assert_eq!(read, dates("09-20", "05-01", None));
-        let read = read_frost("end of may, 1st of september", english());
+        let read = read_frost("end of may, 1st of september", english(), None);
         assert_eq!(read, dates("05-31", "09-01", None));
     }
 
@@ -224,7 +275,7 @@ mod tests {
             ("safe date may 15, oct 5", trusted),
             ("average may 15 but I trust oct 5", None),
         ] {
-            assert_eq!(read_frost(text, english()), dates("05-15", "10-05", basis), "{text}");
+            assert_eq!(read_frost(text, english(), None), dates("05-15", "10-05", basis), "{text}");
         }
     }
 
@@ -238,21 +289,25 @@ mod tests {
             "frost-free",
             "we dont get any frost",
         ] {
-            assert_eq!(read_frost(text, english()), FrostReading::Free, "{text}");
+            assert_eq!(read_frost(text, english(), None), FrostReading::Free, "{text}");
         }
         // A date says more than the word.
-        let read = read_frost("no frost after May 15", english());
+        let read = read_frost("no frost after May 15", english(), None);
         assert_eq!(read, FrostReading::OnlyLast(day("05-15")));
     }
 
     #[test]
     fn one_date_alone() {
         for text in ["May 15", "05-15", "last frost is may 15", "15 may last frost"] {
-            assert_eq!(read_frost(text, english()), FrostReading::OnlyLast(day("05-15")), "{text}");
+            assert_eq!(
+                read_frost(text, english(), None),
+                FrostReading::OnlyLast(day("05-15")),
+                "{text}"
+            );
         }
         for text in ["first frost Oct 5", "oct 5 first frost", "autumn: 10-05", "none 10-05"] {
             assert_eq!(
-                read_frost(text, english()),
+                read_frost(text, english(), None),
                 FrostReading::OnlyFirst(day("10-05")),
                 "{text}"
             );
@@ -269,10 +324,10 @@ mod tests {
             ("2026-13-01", "2026-13-01"),
             ("May 15 to Oct 45", "Oct 45"),
         ] {
-            let read = read_frost(text, english());
+            let read = read_frost(text, english(), None);
             assert_eq!(read, FrostReading::Impossible(written.to_owned()), "{text}");
         }
-        let read = read_frost("02-29 11-01", english());
+        let read = read_frost("02-29 11-01", english(), None);
         assert_eq!(read, dates("02-29", "11-01", None));
     }
 
@@ -281,7 +336,6 @@ mod tests {
         for text in [
             "",
             "soon",
-            "5/15 10/5",
             "May",
             "in May",
             "next week",
@@ -291,19 +345,48 @@ mod tests {
             "15 10",
             "05-15-10-05",
         ] {
-            assert_eq!(read_frost(text, english()), FrostReading::NotUnderstood, "{text}");
+            assert_eq!(read_frost(text, english(), None), FrostReading::NotUnderstood, "{text}");
         }
+    }
+
+    #[test]
+    fn days_in_figures_are_read_in_the_order_that_is_known() {
+        let spring = dates("05-15", "10-05", None);
+        // One that can be read in one way only tells of the other.
+        for text in
+            ["5/15 10/5", "15/5 5/10", "last frost 5/15, first frost 10/5", "5/15/2026 10/5/2026"]
+        {
+            for order in [None, Some(DayOrder::MonthFirst), Some(DayOrder::DayFirst)] {
+                assert_eq!(read_frost(text, english(), order), spring, "{text} {order:?}");
+            }
+        }
+        let month_first = dates("05-06", "10-05", None);
+        let day_first = dates("06-05", "05-10", None);
+        let read = |order| read_frost("5/6 10/5", english(), order);
+        assert_eq!(read(Some(DayOrder::MonthFirst)), month_first);
+        assert_eq!(read(Some(DayOrder::DayFirst)), day_first);
+        assert_eq!(read(None), FrostReading::EitherWay(Box::new(month_first), Box::new(day_first)));
+        // A date that says its month tells nothing of the order of the other.
+        assert!(matches!(
+            read_frost("5/6 and October 5", english(), None),
+            FrostReading::EitherWay(..)
+        ));
+        assert_eq!(read_frost("5/5 10/10", english(), None), dates("05-05", "10-10", None));
+        assert_eq!(
+            read_frost("13/45 10/5", english(), None),
+            FrostReading::Impossible("13/45".to_owned())
+        );
     }
 
     proptest! {
         #[test]
         fn no_text_makes_it_fail(text in any::<String>()) {
-            let _ = read_frost(&text, english());
+            let _ = read_frost(&text, english(), None);
         }
 
         #[test]
         fn no_mixture_of_dates_makes_it_fail(text in "([0-9]{1,3}|-| |may|first|last|frost|of|,|\\.){0,40}") {
-            let _ = read_frost(&text, english());
+            let _ = read_frost(&text, english(), None);
         }
 
         #[test]
@@ -318,7 +401,7 @@ mod tests {
                 format!("{} - {}", a.format("%-d %b"), b.format("%-d %b")),
             ];
             for text in written {
-                prop_assert_eq!(read_frost(&text, english()), want.clone(), "{}", text);
+                prop_assert_eq!(read_frost(&text, english(), None), want.clone(), "{}", text);
             }
         }
     }

@@ -70,13 +70,13 @@ fn frost_dates_and_sowings_are_told() {
     with_german(|german| {
         let phrases = german.understanding.phrases();
         for text in ["15.5. 5.10.", "15. Mai und 5. Oktober", "05-15 10-05", "15.5. bis 5.10."] {
-            let FrostReading::Dates { last, first, .. } = read_frost(text, phrases) else {
+            let FrostReading::Dates { last, first, .. } = read_frost(text, phrases, None) else {
                 panic!("{text}: no two dates");
             };
             let (last, first) = (last.to_string(), first.to_string());
             assert_eq!((last.as_str(), first.as_str()), ("05-15", "10-05"), "{text}");
         }
-        assert_eq!(read_frost("bei uns friert es nie", phrases), FrostReading::Free);
+        assert_eq!(read_frost("bei uns friert es nie", phrases, None), FrostReading::Free);
 
         let today: NaiveDate = "2026-04-15".parse().expect("a day");
         let told = german.understanding.sown_in("Basilikum 12 am 3. April", today);

@@ -12,6 +12,7 @@ use super::desk::Desk;
 use super::facts::Change;
 use super::hold_words::HoldTold;
 use super::sowing_talk::sowing_of;
+use super::understand::DayAhead;
 
 /// The most jobs that the answer names.
 const MOST_NAMED: usize = 8;
@@ -38,7 +39,7 @@ pub(super) fn hold(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
             let hold = Hold::for_days(desk.today, days).ok();
             hold.map(|hold| Some(hold.continuing(before)))
         }
-        None => None,
+        None => until(desk, rest).map(|hold| Some(hold.continuing(before))),
     };
     if let Some(hold) = new {
         keep(desk, topic, hold);
@@ -49,6 +50,15 @@ pub(super) fn hold(desk: &mut Desk<'_>, topic: Topic, rest: &str) {
         Topic::Club => desk.say_key("hold-bad-club"),
     };
     desk.reply(text);
+}
+
+/// The hold that ends on the day that a text names: "until Friday".
+fn until(desk: &Desk<'_>, text: &str) -> Option<Hold> {
+    let DayAhead::On(day) = desk.tongue.understanding.day_ahead(text, desk.today) else {
+        return None;
+    };
+    let days = u64::try_from(day.signed_duration_since(desk.today).num_days()).ok()?;
+    Hold::for_days(desk.today, days).ok()
 }
 
 /// Sets a hold by a button, which takes a change back.

@@ -70,8 +70,25 @@ const VERBS: [(&str, Verb); 27] = [
     ("help", Verb::Help),
 ];
 
-/// The words of one language beside those of [`VERBS`].
-pub type ListWords = HashMap<Verb, Vec<String>>;
+/// The words of one language for `/list`.
+#[derive(Debug, Clone, Default, Deserialize)]
+pub struct ListWords {
+    /// Words between crops and a list: "basil to salsa". The longest is one word.
+    #[serde(default)]
+    between: Vec<String>,
+    /// Words before a new name: "rename salsa to Hot bed".
+    #[serde(default)]
+    new_name: Vec<String>,
+    /// The verbs beside those of [`VERBS`].
+    #[serde(flatten)]
+    verbs: HashMap<Verb, Vec<String>>,
+}
+
+/// Whether a list has this word, as it is written.
+fn has(list: &[String], word: &str) -> bool {
+    let word = normalise(word);
+    list.iter().any(|known| normalise(known) == word)
+}
 
 /// What was asked; a list is its place among the names that were given.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -108,7 +125,7 @@ fn verb_at<'t>(text: &'t str, words: &ListWords) -> Option<(Verb, &'t str)> {
     let (word, rest) = text.split_once(char::is_whitespace).unwrap_or((text, ""));
     let word = normalise(word.trim_matches(|c: char| c.is_ascii_punctuation()));
     let known = VERBS.iter().find(|(known, _)| *known == word).map(|(_, verb)| *verb);
-    let own = || words.iter().find(|(_, said)| said.iter().any(|said| normalise(said) == word));
+    let own = || words.verbs.iter().find(|(_, said)| has(said, &word));
     let verb = known.or_else(|| own().map(|(verb, _)| *verb))?;
     Some((verb, rest.trim()))
 }
@@ -121,7 +138,7 @@ pub(super) fn begins_with_verb(name: &str, words: &ListWords) -> bool {
 /// Whether what follows the command may be a change that only coordinators make.
 pub(super) fn may_change(rest: &str) -> bool {
     let looks = [Verb::Show, Verb::Help, Verb::Subscribe, Verb::Unsubscribe];
-    let verb = verb_at(rest.trim(), &ListWords::new()).map(|(verb, _)| verb);
+    let verb = verb_at(rest.trim(), &ListWords::default()).map(|(verb, _)| verb);
     !rest.trim().is_empty() && verb.is_none_or(|verb| !looks.contains(&verb))
 }
 
@@ -148,7 +165,7 @@ pub(super) fn read<'t>(text: &'t str, names: &[&str], words: &ListWords) -> List
     let Some((verb, rest)) = verb_at(text, words) else {
         let Some((list, tail)) = find(text, names) else { return ListAsked::NoSuch(text) };
         return match verb_at(tail, words) {
-            Some((verb, tail)) => of(list, verb, tail),
+            Some((verb, tail)) => of(list, verb, tail, words),
             None if tail.is_empty() => ListAsked::Of(list, Verb::Show, ""),
             None => ListAsked::Of(list, Verb::Add, tail),
         };
@@ -160,10 +177,10 @@ pub(super) fn read<'t>(text: &'t str, names: &[&str], words: &ListWords) -> List
             let (name, crops) = rest.split_once([':', '\n']).unwrap_or((rest, ""));
             ListAsked::New { name: name.trim(), crops: crops.trim() }
         }
-        Verb::Add | Verb::TakeOff => crops_and_list(verb, rest, names),
+        Verb::Add | Verb::TakeOff => crops_and_list(verb, rest, names, words),
         _ => match find(rest, names) {
-            Some((list, tail)) => of(list, verb, tail),
-            None if rest.is_empty() && names.len() == 1 => of(0, verb, ""),
+            Some((list, tail)) => of(list, verb, tail, words),
+            None if rest.is_empty() && names.len() == 1 => of(0, verb, "", words),
             None if rest.is_empty() && verb == Verb::Show => ListAsked::All,
             None if rest.is_empty() => ListAsked::Which,
             None => ListAsked::NoSuch(rest),
@@ -171,33 +188,37 @@ pub(super) fn read<'t>(text: &'t str, names: &[&str], words: &ListWords) -> List
     }
 }
 
-fn of(list: usize, verb: Verb, tail: &str) -> ListAsked<'_> {
+fn of<'t>(list: usize, verb: Verb, tail: &'t str, words: &ListWords) -> ListAsked<'t> {
     match verb {
         Verb::Help => ListAsked::Help,
         Verb::New | Verb::Copy => ListAsked::Of(list, Verb::Show, ""),
-        Verb::Rename => ListAsked::Of(list, verb, without_to(tail)),
+        Verb::Rename => ListAsked::Of(list, verb, without_to(tail, words)),
         _ => ListAsked::Of(list, verb, tail),
     }
 }
 
 /// "to Salsa garden" is the name Salsa garden.
-fn without_to(text: &str) -> &str {
+fn without_to<'t>(text: &'t str, words: &ListWords) -> &'t str {
     let text = text.trim_start_matches(['=', '-', '>', '→', ':']).trim();
     match text.split_once(char::is_whitespace) {
-        Some((to, rest)) if ["to", "as"].contains(&to.to_lowercase().as_str()) => rest.trim(),
+        Some((to, rest)) if has(&words.new_name, to) => rest.trim(),
         _ => text,
     }
 }
 
 /// "basil, dill to salsa" or "salsa basil, dill"; where there is one list only, it is meant.
-fn crops_and_list<'t>(verb: Verb, rest: &'t str, names: &[&str]) -> ListAsked<'t> {
-    const BETWEEN: [&str; 7] = ["to", "into", "on", "in", "from", "off", "of"];
+fn crops_and_list<'t>(
+    verb: Verb,
+    rest: &'t str,
+    names: &[&str],
+    words: &ListWords,
+) -> ListAsked<'t> {
     let mut from = 0;
     while let Some(at) = rest.get(from..).and_then(|rest| rest.find(' ')) {
         let (before, behind) = rest.split_at(from + at);
         let behind = behind.trim_start();
         let (word, list) = behind.split_once(' ').unwrap_or((behind, ""));
-        if BETWEEN.contains(&word.to_lowercase().as_str())
+        if has(&words.between, word)
             && let Some((list, "")) = find(list, names)
         {
             return ListAsked::Of(list, verb, before.trim());
@@ -262,8 +283,17 @@ mod tests {
 
     const NAMES: [&str; 3] = ["Salsa bed", "Cutting garden", "First-year bed"];
 
+    /// The words of the English file.
+    fn english() -> &'static ListWords {
+        static ENGLISH: std::sync::OnceLock<crate::chat::sentences::Sentences> =
+            std::sync::OnceLock::new();
+        let words = include_str!("../../locales/en/sentences.toml");
+        let read = || crate::chat::sentences::Sentences::new(words).expect("the sentences");
+        ENGLISH.get_or_init(read).list_words()
+    }
+
     fn asked(text: &str) -> ListAsked<'_> {
-        read(text, &NAMES, &ListWords::new())
+        read(text, &NAMES, english())
     }
 
     #[test]
@@ -325,12 +355,12 @@ mod tests {
         // "bed" begins no list's name, and a part that begins two names none.
         assert_eq!(asked("bed + basil"), ListAsked::NoSuch("bed + basil"));
         let two = ["Salsa bed", "Salsa pots"];
-        assert_eq!(read("salsa", &two, &ListWords::new()), ListAsked::NoSuch("salsa"));
+        assert_eq!(read("salsa", &two, &ListWords::default()), ListAsked::NoSuch("salsa"));
     }
 
     #[test]
     fn a_clubs_only_list_need_not_be_named() {
-        let one = |text| read(text, &["Salsa bed"], &ListWords::new());
+        let one = |text| read(text, &["Salsa bed"], &ListWords::default());
         assert_eq!(one("+ basil"), ListAsked::Of(0, Verb::Add, "basil"));
         assert_eq!(one("remove basil"), ListAsked::Of(0, Verb::TakeOff, "basil"));
         assert_eq!(one("share"), ListAsked::Of(0, Verb::Share, ""));
@@ -338,9 +368,15 @@ mod tests {
 
     #[test]
     fn a_languages_own_verbs_are_read() {
-        let words = ListWords::from([(Verb::Add, vec!["ajouter".to_owned()])]);
-        let asked = read("ajouter basil to salsa", &NAMES, &words);
+        let words: ListWords = toml::from_str(
+            "add = ['ajouter']\nrename = ['renomme']\nbetween = ['à']\nnew_name = ['en']",
+        )
+        .expect("the words");
+        let asked = read("ajouter basil à salsa", &NAMES, &words);
         assert_eq!(asked, ListAsked::Of(0, Verb::Add, "basil"));
+        let asked = read("renomme salsa en Hot bed", &NAMES, &words);
+        assert_eq!(asked, ListAsked::Of(0, Verb::Rename, "Hot bed"));
+        assert!(toml::from_str::<ListWords>("dance = ['tanze']").is_err());
         assert!(begins_with_verb("Ajouter ici", &words));
         assert!(begins_with_verb("New beds", &words) && !begins_with_verb("Newcomers", &words));
     }
@@ -368,7 +404,7 @@ mod tests {
     proptest::proptest! {
         #[test]
         fn no_text_upsets_it(text in ".{0,60}", name in ".{0,20}") {
-            let _ = read(&text, &[&name, "Salsa bed"], &ListWords::new());
+            let _ = read(&text, &[&name, "Salsa bed"], english());
             let _ = (code_in(&text), may_change(&text));
         }
     }

@@ -40,12 +40,14 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Hold
         | Request::Place
         | Request::Sown
+        | Request::PlantedOut
         | Request::Sowings
         | Request::Undo
         | Request::Variety
         | Request::Latitude
         | Request::Export
-        | Request::Forget => true,
+        | Request::Forget
+        | Request::Stop => true,
         // Without crops it is about the member's list.
         Request::Trays => rest.trim().is_empty(),
         Request::Start
@@ -53,7 +55,8 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Now
         | Request::Ask
         | Request::Club
-        | Request::Lists => false,
+        | Request::Lists
+        | Request::Thanks => false,
     }
 }
 
@@ -76,7 +79,10 @@ pub(super) fn is_own_press(press: &Press) -> bool {
         | Press::Sowings(_)
         | Press::EndSowing(..)
         | Press::SowAgain(_)
+        | Press::SowingLost(_)
         | Press::Undo(_)
+        | Press::UndoOld(_)
+        | Press::PutBack(_)
         | Press::FollowVariety(_)
         | Press::DropVariety(_)
         | Press::Hour(_)

@@ -19,6 +19,8 @@ impl Understood {
             unknown_words: Vec::new(),
             kind: None,
             asks_when: false,
+            until: None,
+            gone_by: None,
             date_given: false,
             date_trouble: None,
             quantities: Quantities::default(),

@@ -104,7 +104,9 @@ pub fn needs(incoming: &Incoming) -> Needs {
                     | Press::Subscribe(_)
                     | Press::Unsubscribe(_)
                     | Press::ReopenList(_)
-                    | Press::Undo(_))
+                    | Press::Undo(_)
+                    | Press::UndoOld(_)
+                    | Press::PutBack(_))
             );
             let club = matches!(
                 press,

@@ -7,6 +7,7 @@ use super::hold_words::{HoldWords, RawHold};
 use super::list_words::ListWords;
 use super::month_words::{RawSeasons, SeasonWords};
 use super::place_words::{PlaceWords, RawPlaces};
+use super::term_words::{RawTerms, Term, TermWords};
 use crate::catalogue::normalise;
 
 /// What a member asks for, by command or in a sentence; the argument is the rest of the text.
@@ -58,6 +59,8 @@ pub enum Request {
     Lists,
     /// A sowing that was made.
     Sown,
+    /// Plants that were set out; a sentence without a command.
+    PlantedOut,
     /// The list of one's sowings.
     Sowings,
     /// One's own varieties and what their packets say.
@@ -70,6 +73,10 @@ pub enum Request {
     Export,
     /// To delete it.
     Forget,
+    /// To hear less, or nothing; a word without a command.
+    Stop,
+    /// A word of thanks.
+    Thanks,
 }
 
 impl Request {
@@ -120,6 +127,7 @@ struct Openings {
     days: DayLists,
     places: RawPlaces,
     hold: RawHold,
+    terms: RawTerms,
     seasons: RawSeasons,
     #[serde(default)]
     list_words: ListWords,
@@ -153,10 +161,13 @@ struct Lists {
     #[serde(default)]
     of_club: Vec<String>,
     sown: Vec<String>,
+    planted_out: Vec<String>,
     sowings: Vec<String>,
     variety: Vec<String>,
     undo: Vec<String>,
     latitude: Vec<String>,
+    stop: Vec<String>,
+    thanks: Vec<String>,
 }
 
 /// A sentence that does what a command does, taken apart.
@@ -194,6 +205,7 @@ pub struct Sentences {
     pub seasons: SeasonWords,
     /// How long a hold is.
     pub hold: HoldWords,
+    terms: TermWords,
     list_words: ListWords,
 }
 
@@ -223,10 +235,13 @@ impl Sentences {
             (lists.settings, Request::Settings),
             (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
+            (lists.planted_out, Request::PlantedOut),
             (lists.sowings, Request::Sowings),
             (lists.variety, Request::Variety),
             (lists.undo, Request::Undo),
             (lists.latitude, Request::Latitude),
+            (lists.stop, Request::Stop),
+            (lists.thanks, Request::Thanks),
         ]
         .into_iter()
         .flat_map(|(list, request)| list.into_iter().map(move |text| (text, request)))
@@ -254,6 +269,7 @@ impl Sentences {
             places: PlaceWords::new(read.places),
             seasons: SeasonWords::new(&read.seasons),
             hold: HoldWords::new(&read.hold),
+            terms: TermWords::new(&read.terms, plain),
             list_words: read.list_words,
         })
     }
@@ -286,6 +302,14 @@ impl Sentences {
         }
     }
 
+    /// The term of the trade that a text asks about.
+    pub(super) fn term(&self, text: &str) -> Option<Term> {
+        /// More is no question of a few words.
+        const LONGEST: usize = 120;
+        let short = text.chars().nth(LONGEST).is_none();
+        if short { self.terms.read(&self.plain(text)) } else { None }
+    }
+
     /// The request that a sentence makes, with what stands within its frame as it was written.
     #[must_use]
     pub fn read<'t>(&self, text: &'t str) -> Option<Said<'t>> {
@@ -293,6 +317,11 @@ impl Sentences {
             let behind = self.after_opening(text, &frame.opening)?;
             let head = text.get(..text.len() - behind.len()).unwrap_or_default();
             let rest = self.before_closing(behind, &frame.closing)?;
+            // "Thanks, and when do I sow leeks?" asks something.
+            let whole = matches!(frame.request, Request::Stop | Request::Thanks);
+            if whole && rest.contains(char::is_alphanumeric) {
+                return None;
+            }
             Some(Said { request: frame.request, rest, head })
         })
     }

@@ -34,17 +34,12 @@ pub(super) fn give_up(desk: &mut Desk<'_>, id: i64, page: u16) {
 }
 
 fn show(desk: &mut Desk<'_>, page: u16, without: Option<i64>) {
-    let today = desk.today;
     let lasting: Vec<&Sowing> = desk
         .facts
         .sowings
         .iter()
         .filter(|sowing| Some(sowing.id) != without)
-        .filter(|sowing| {
-            let plan = desk.crop_of(sowing).map(|crop| plan_of(desk, crop, sowing));
-            let last = plan.and_then(|plan| plan.steps.last().map(|(_, window)| window.to));
-            !is_over(sowing, last, today)
-        })
+        .filter(|sowing| still_grows(desk, sowing))
         .collect();
     let pressed = matches!(desk.incoming.what, What::Pressed { .. });
     if lasting.is_empty() {
@@ -77,6 +72,13 @@ fn show(desk: &mut Desk<'_>, page: u16, without: Option<i64>) {
     rows.extend(page_buttons(desk, page, pages, Press::Sowings));
     let text = lines.join("\n");
     if pressed { desk.edit_with(text, rows) } else { desk.reply_with(text, rows) }
+}
+
+/// Whether a sowing is neither given up nor long past its harvest.
+pub(super) fn still_grows(desk: &Desk<'_>, sowing: &Sowing) -> bool {
+    let plan = desk.crop_of(sowing).map(|crop| plan_of(desk, crop, sowing));
+    let last = plan.and_then(|plan| plan.steps.last().map(|(_, window)| window.to));
+    !is_over(sowing, last, desk.today)
 }
 
 /// A sowing with its next step.

@@ -3,11 +3,13 @@
 use chrono::NaiveDate;
 
 use super::{Change, Expected, Facts, InPrivate, Knowledge, Outcome, decide};
-use crate::club::{Growing, Habits, LastChange, Mark, Member, PutBack, ReminderTime, Sowing};
+use crate::club::{Growing, Habits, Mark, Member, ReminderTime, Sowing};
 use crate::messages::{
     Button, Chat, ChatKind, Incoming, JobAnswer, Outgoing, Person, Press, Role, What,
 };
 use crate::planning::{Basis, CropId, Frost, FrostDates, JobKey, Label, Way};
+
+mod undo;
 
 fn knowledge() -> &'static Knowledge {
     static KNOWLEDGE: std::sync::OnceLock<Knowledge> = std::sync::OnceLock::new();
@@ -59,6 +61,7 @@ fn facts() -> Facts {
         varieties: Vec::new(),
         next_change: 5,
         last_change: None,
+        last_undone: None,
         expected: None,
         subject: None,
         in_private: InPrivate::default(),
@@ -424,31 +427,6 @@ fn the_list_of_sowings_is_paged_and_ends_one_by_its_button() {
     let gone = presses(&facts, &Press::EndSowing(77, 0));
     assert!(gone.changes.is_empty());
     assert!(texts(&says(&self::facts(), "my sowings")).contains("no sowing of yours"));
-}
-
-#[test]
-fn undo_takes_back_the_last_change_and_only_that() {
-    let mut facts = facts();
-    assert!(says(&facts, "/undo").changes.is_empty());
-    facts.sowings = vec![basil(3, "2026-04-10")];
-    facts.last_change = Some(LastChange { number: 4, put_back: vec![PutBack::SowingOff(3)] });
-    for outcome in
-        [says(&facts, "/undo"), says(&facts, "undo that"), presses(&facts, &Press::Undo(4))]
-    {
-        assert_eq!(outcome.changes, [Change::Undo(4)]);
-        assert!(
-            texts(&outcome).contains("12 basil, sown indoors on April 10"),
-            "{}",
-            texts(&outcome)
-        );
-    }
-    // The button under an older message.
-    let stale = presses(&facts, &Press::Undo(3));
-    assert!(stale.changes.is_empty());
-    assert!(texts(&stale).contains("Something else changed"), "{}", texts(&stale));
-    let crops = vec![PutBack::CropOn { id: 2, crop: CropId::new("pea") }];
-    facts.last_change = Some(LastChange { number: 5, put_back: crops });
-    assert_eq!(texts(&says(&facts, "/undo")), "Back on your list: pea.");
 }
 
 #[test]

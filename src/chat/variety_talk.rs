@@ -53,7 +53,10 @@ fn tell(desk: &mut Desk<'_>, text: &str) {
     let told = desk.knowledge.read_variety(text, &desk.settings.language.is, &desk.speech);
     let told = match told {
         Ok(told) => told,
-        Err(why) => return desk.reply(why),
+        Err(why) => {
+            let text = why.said(&desk.speech);
+            return desk.reply(text);
+        }
     };
     let kept = &desk.facts.varieties;
     let same = kept.iter().find(|known| known.is(&told.crop, told.name.as_deref()));

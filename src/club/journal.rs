@@ -111,12 +111,15 @@ impl MemberSetting {
     }
 }
 
-/// A member's last change that can be taken back.
+/// A member's last change that can be taken back, or the last that was and can be put back.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct LastChange {
     /// Its number; numbers of one member rise and are never used again.
     pub number: i64,
-    /// What puts everything back, the last thing first.
+    /// When it was made.
+    pub changed_at: DateTime<Utc>,
+    /// What puts everything back, the last thing first; of one that was taken back, what makes it
+    /// again.
     pub put_back: Vec<PutBack>,
 }
 

@@ -16,6 +16,15 @@ pub enum Units {
     Customary,
 }
 
+/// How a day is written in figures.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum DayOrder {
+    /// "5/15".
+    MonthFirst,
+    /// "15/5".
+    DayFirst,
+}
+
 /// A BCP 47 language tag, such as `en` or `en-GB`.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub struct LanguageTag(LanguageIdentifier);
@@ -50,6 +59,23 @@ impl LanguageTag {
             None if self.language() == "en" => Units::Customary,
             _ => Units::Metric,
         }
+    }
+}
+
+impl LanguageTag {
+    /// How the tag's region writes a day in figures; `None` without a region, and where both ways
+    /// are usual. The United States and their territories write the month first, after the short
+    /// date formats of Unicode CLDR; that Canada and the Philippines write both is from memory.
+    #[must_use]
+    pub fn day_order(&self) -> Option<DayOrder> {
+        const MONTH_FIRST: [&str; 7] = ["US", "AS", "GU", "MP", "PR", "UM", "VI"];
+        const BOTH: [&str; 2] = ["CA", "PH"];
+        let region = self.0.region.as_ref().map(unic_langid::subtags::Region::as_str)?;
+        if BOTH.contains(&region) {
+            return None;
+        }
+        let month_first = MONTH_FIRST.contains(&region);
+        Some(if month_first { DayOrder::MonthFirst } else { DayOrder::DayFirst })
     }
 }
 
@@ -89,5 +115,23 @@ impl<'de> Deserialize<'de> for LanguageTag {
     fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let text = String::deserialize(deserializer)?;
         text.parse().map_err(serde::de::Error::custom)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_in_figures_are_written_as_the_region_has_it() {
+        for (tag, order) in [
+            ("en-US", Some(DayOrder::MonthFirst)),
+            ("en-GB", Some(DayOrder::DayFirst)),
+            ("en-AU", Some(DayOrder::DayFirst)),
+            ("en-CA", None),
+            ("en", None),
+        ] {
+            assert_eq!(tag.parse::<LanguageTag>().expect("a tag").day_order(), order, "{tag}");
+        }
     }
 }

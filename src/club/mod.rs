@@ -16,7 +16,7 @@ pub use digest::{Digest, DigestError};
 pub use habits::{Habits, QuietDays, QuietDaysError, WEEK};
 pub use job_mark::{JobMark, Mark};
 pub use journal::{LastChange, MemberSetting, PutBack};
-pub use language::{LanguageError, LanguageTag, Units};
+pub use language::{DayOrder, LanguageError, LanguageTag, Units};
 pub use lists::{
     CODE_ALPHABET, CODE_LENGTH, ClubList, Growing, Helper, LONGEST_LIST_NAME, LONGEST_LIST_NOTE,
     ListId, ListNews, MOST_HELPERS, MOST_LIST_CROPS, MOST_LISTS, Subscribed,

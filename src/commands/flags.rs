@@ -66,6 +66,12 @@ impl GardenFlags {
     pub(super) fn read(&self, knowledge: &Knowledge) -> Result<Read, BadInput> {
         let last = frost("--last-frost", self.last_frost.as_deref(), "05-15")?;
         let first = frost("--first-frost", self.first_frost.as_deref(), "10-05")?;
+        if let (Some(last), None) = (last, first) {
+            return Err(BadInput(format!(
+                "--first-frost none: a garden with a last frost ({last}) has a first frost too; \
+                 give it as MM-DD, or none for both"
+            )));
+        }
         let garden = Garden::new(last, first, Basis::Average)
             .map_err(|error| BadInput(format!("--last-frost and --first-frost: {error}")))?;
         let garden = garden.with_months(self.months(garden)?).with(

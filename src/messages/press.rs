@@ -62,12 +62,18 @@ pub enum Press {
     EndSowing(i64, u16),
     /// Record a new sowing today like the one of this number.
     SowAgain(i64),
+    /// The plants of the sowing of this number died.
+    SowingLost(i64),
     /// Follow the variety of this number.
     FollowVariety(i64),
     /// Remove the variety of this number.
     DropVariety(i64),
     /// Take back the change of this number, if it is still the last.
     Undo(i64),
+    /// Take back the change of this number, though it was made long ago, if it is still the last.
+    UndoOld(i64),
+    /// Put back the change of this number, if it is still the one that was taken back last.
+    PutBack(i64),
     /// Set the reminder time.
     Hour(ReminderTime),
     /// Ask for a reminder time.
@@ -236,9 +242,12 @@ impl fmt::Display for Press {
             Self::Sowings(page) => write!(f, "S:{page}"),
             Self::EndSowing(id, page) => write!(f, "e:{id}:{page}"),
             Self::SowAgain(id) => write!(f, "r:{id}"),
+            Self::SowingLost(id) => write!(f, "sl:{id}"),
             Self::FollowVariety(id) => write!(f, "y:{id}"),
             Self::DropVariety(id) => write!(f, "Y:{id}"),
             Self::Undo(number) => write!(f, "U:{number}"),
+            Self::UndoOld(number) => write!(f, "uo:{number}"),
+            Self::PutBack(number) => write!(f, "pb:{number}"),
             Self::Hour(time) => write!(f, "h:{}", time.minutes()),
             Self::AskHour => f.write_str("H"),
             Self::Quiet(days) => write!(f, "qd:{days}"),
@@ -322,9 +331,12 @@ fn read(text: &str) -> Option<Press> {
             Press::EndSowing(id.parse().ok()?, page.parse().ok()?)
         }
         "r" => Press::SowAgain(rest.parse().ok()?),
+        "sl" => Press::SowingLost(rest.parse().ok()?),
         "y" => Press::FollowVariety(rest.parse().ok()?),
         "Y" => Press::DropVariety(rest.parse().ok()?),
         "U" => Press::Undo(rest.parse().ok()?),
+        "uo" => Press::UndoOld(rest.parse().ok()?),
+        "pb" => Press::PutBack(rest.parse().ok()?),
         "h" => Press::Hour(ReminderTime::from_minutes(rest.parse().ok()?)?),
         "H" if rest.is_empty() => Press::AskHour,
         "qd" => Press::Quiet(rest.parse().ok()?),

@@ -31,6 +31,9 @@ pub(super) async fn apply(
     if let Change::Undo(number) = change {
         return journal::undo(conn, member, *number, now).await;
     }
+    if let Change::Redo(number) = change {
+        return journal::redo(conn, member, *number, now).await;
+    }
     if *change == Change::Forget {
         return own_data::forget(conn, member).await;
     }
@@ -103,7 +106,7 @@ async fn apply_one(
             put_back.extend(varieties::remove(conn, member, *id, now).await?);
             Ok(())
         }
-        Change::Together(_) | Change::Undo(_) | Change::Forget => {
+        Change::Together(_) | Change::Undo(_) | Change::Redo(_) | Change::Forget => {
             tracing::error!(?change, "a change that cannot be part of another is passed over");
             Ok(())
         }

@@ -58,6 +58,7 @@ pub(super) async fn facts(
         varieties: varieties::all(conn, member.id).await?,
         next_change: journal::next_number(conn, member.id).await?,
         last_change: journal::last_change(conn, member.id).await?,
+        last_undone: journal::last_undone(conn, member.id).await?,
         expected: expected(conn, incoming.chat.id, member.id, now).await?,
         subject: subjects::subject(conn, &incoming.chat, member.id, now).await?,
         in_private: InPrivate { club: in_private, ..InPrivate::default() },

@@ -3,6 +3,7 @@
 use chrono::{DateTime, Utc};
 use rand::Rng;
 use sqlx::SqliteConnection;
+use sqlx::sqlite::SqliteRow;
 
 use super::Result;
 use super::lists::crops_on;
@@ -244,23 +245,27 @@ pub(super) async fn unsubscribe(
     .bind(list)
     .fetch_optional(conn)
     .await?;
-    if let Some(row) = row {
-        let kept = Kept::of_member("subscriptions of member", &row, member);
-        let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
-        put_back.push(PutBack::Subscribe { list, since, told });
-    }
+    put_back.extend(ended(row, member, list)?);
     Ok(())
 }
 
-/// A subscription is there again as it was.
+/// What begins a subscription again of which this was the row.
+fn ended(row: Option<SqliteRow>, member: MemberId, list: ListId) -> Result<Option<PutBack>> {
+    let Some(row) = row else { return Ok(None) };
+    let kept = Kept::of_member("subscriptions of member", &row, member);
+    let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
+    Ok(Some(PutBack::Subscribe { list, since, told }))
+}
+
+/// A subscription is there again as it was; whether it was not there until now.
 pub(super) async fn subscribe_again(
     conn: &mut SqliteConnection,
     member: MemberId,
     list: ListId,
     since: DateTime<Utc>,
     told: Option<&[CropId]>,
-) -> Result<()> {
-    sqlx::query(
+) -> Result<bool> {
+    let began = sqlx::query(
         "INSERT INTO subscriptions (member_id, list_id, subscribed_at, told) \
          SELECT CAST($1 AS BIGINT), id, $2, $3 FROM lists WHERE id = $4 \
          ON CONFLICT (member_id, list_id) DO NOTHING",
@@ -271,21 +276,24 @@ pub(super) async fn subscribe_again(
     .bind(list)
     .execute(conn)
     .await?;
-    Ok(())
+    Ok(began.rows_affected() > 0)
 }
 
-/// A subscription ends and leaves nothing.
+/// A subscription ends and leaves nothing; gives what begins it again.
 pub(super) async fn end_subscription(
     conn: &mut SqliteConnection,
     member: MemberId,
     list: ListId,
-) -> Result<()> {
-    sqlx::query("DELETE FROM subscriptions WHERE member_id = $1 AND list_id = $2")
-        .bind(member)
-        .bind(list)
-        .execute(conn)
-        .await?;
-    Ok(())
+) -> Result<Option<PutBack>> {
+    let row = sqlx::query(
+        "DELETE FROM subscriptions WHERE member_id = $1 AND list_id = $2 \
+         RETURNING subscribed_at, told",
+    )
+    .bind(member)
+    .bind(list)
+    .fetch_optional(conn)
+    .await?;
+    ended(row, member, list)
 }
 
 /// The member leaves these crops out of lists, or does not any more.

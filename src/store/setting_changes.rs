@@ -37,11 +37,18 @@ pub(super) async fn kept(
 ) -> Result<Vec<(MemberSetting, Option<String>)>> {
     let mut all = Vec::new();
     for setting in settings {
-        let is: Option<String> =
-            sqlx::query_scalar(reading(*setting)).bind(member).fetch_one(&mut *conn).await?;
-        all.push((*setting, is));
+        all.push((*setting, one_kept(conn, member, *setting).await?));
     }
     Ok(all)
+}
+
+/// What one setting is now, in its kept form.
+pub(super) async fn one_kept(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    setting: MemberSetting,
+) -> Result<Option<String>> {
+    Ok(sqlx::query_scalar(reading(setting)).bind(member).fetch_one(conn).await?)
 }
 
 /// What takes a change of settings back: those that are not what they were `before` it.

@@ -70,7 +70,12 @@ pub(super) async fn forget(conn: &mut SqliteConnection, member: MemberId, id: i6
     Ok(())
 }
 
-async fn of(conn: &mut SqliteConnection, member: MemberId, id: i64) -> Result<Option<Sowing>> {
+/// The member's sowing of this number.
+pub(super) async fn of(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    id: i64,
+) -> Result<Option<Sowing>> {
     let row = sqlx::query("SELECT * FROM sowings WHERE id = $1 AND member_id = $2")
         .bind(id)
         .bind(member)

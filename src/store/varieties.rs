@@ -48,11 +48,19 @@ pub(super) async fn remove(
     id: i64,
     now: DateTime<Utc>,
 ) -> Result<Option<PutBack>> {
-    let kept = all(conn, member).await?;
-    let Some(was) = kept.into_iter().find(|variety| variety.id == id) else { return Ok(None) };
+    let Some(was) = of(conn, member, id).await? else { return Ok(None) };
     forget(conn, member, id).await?;
     changed(conn, member, Touches::Contents, now).await?;
     Ok(Some(PutBack::VarietyAs(was)))
+}
+
+/// The member's variety of this number.
+pub(super) async fn of(
+    conn: &mut SqliteConnection,
+    member: MemberId,
+    id: i64,
+) -> Result<Option<Variety>> {
+    Ok(all(conn, member).await?.into_iter().find(|variety| variety.id == id))
 }
 
 /// Puts a variety back into its row.

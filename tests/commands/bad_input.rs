@@ -27,6 +27,10 @@ fn each_mistake_has_its_sentence() {
             refused(&["ask", "--last-frost", "none", "--first-frost", "10-05", "q"]),
             "give both dates",
         ),
+        (
+            refused(&["ask", "--last-frost", "05-15", "--first-frost", "none", "q"]),
+            "--first-frost none: a garden with a last frost (05-15) has a first frost too",
+        ),
         (refused(&["ask", "--last-frost", "05-15", "--first-frost", "05-15", "q"]), "same day"),
         (ask(&["--on", "2026-02-30", "q"]), "YYYY-MM-DD"),
         (ask(&["--on", "99999-01-01", "q"]), "YYYY-MM-DD"),

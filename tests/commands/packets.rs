@@ -67,11 +67,14 @@ fn a_packet_that_cannot_be_is_one_clear_line() {
     for (packet, says) in [
         ("tomato: 0 days", "0 days to harvest can't be right"),
         ("tomato: start indoors 30 weeks before last frost", "30 weeks indoors"),
-        ("75 days", "Which crop is that packet of?"),
+        ("75 days", "it names no crop; begin with one"),
+        ("flurb", "it names no crop; begin with one"),
+        ("tomato and basil, 75 days", "several crops"),
         ("tomato", "no number of a seed packet"),
     ] {
         let run = garden("ask", "2026-04-22", &["--packet", packet, "can I start tomatoes?"]);
         assert_eq!((run.status, run.err.lines().count()), (2, 1), "{packet}: {}", run.err);
         assert!(run.err.contains("--packet") && run.err.contains(says), "{packet}: {}", run.err);
+        assert!(!run.err.contains("nothing changed"), "{packet}: {}", run.err);
     }
 }

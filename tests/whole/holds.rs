@@ -10,7 +10,7 @@ async fn a_member_waits_a_week() {
     fern.asks("/grow tomato").await;
     insta::assert_snapshot!(shown(&fern.asks("/hold").await), @"
     Nothing is held.
-    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days, or until which day: /hold until Friday. To end it: /hold off
     ");
     world.morning_of("2026-03-28").await;
     fern.asks("/now").await;
@@ -101,7 +101,8 @@ async fn what_cannot_be_is_said_and_changes_nothing() {
         ["/hold 0", "/hold 61 days", "/hold -3", "/hold for ever", "/hold 99999999999999999"]
     {
         let answer = fern.asks(text).await.text;
-        let refused = "I can hold for 1 to 60 days, like this: /hold 7 days. Nothing changed.";
+        let refused = "I can hold for 1 to 60 days, like this: /hold 7 days, or /hold until \
+                       Friday. Nothing changed.";
         assert_eq!(answer, refused, "{text}");
     }
     assert_eq!(world.count("SELECT COUNT(*) FROM members WHERE hold IS NOT NULL").await, 0);
@@ -124,7 +125,7 @@ async fn the_coordinator_holds_for_the_club() {
     Held for the club until May 14: I tell nobody to harden off or set out before then. /hold shows each member which of their seedlings cannot wait.
     [Undo]
     ");
-    insta::assert_snapshot!(club.hears(&ash, "/club hold 0").await.text, @"I can hold for 1 to 60 days, like this: /club hold 7 days. Nothing changed.");
+    insta::assert_snapshot!(club.hears(&ash, "/club hold 0").await.text, @"I can hold for 1 to 60 days, like this: /club hold 7 days, or /club hold until Friday. Nothing changed.");
     insta::assert_snapshot!(club.hears(&ash, "/club").await.text, @"
     Hillside Growers, settings for everybody who has none of their own
     • Frost: not given
@@ -138,7 +139,7 @@ async fn the_coordinator_holds_for_the_club() {
     insta::assert_snapshot!(fern.asks("/hold").await.text, @"
     Held until May 14.
     That puts off: harden off tomatoes.
-    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days. To end it: /hold off
+    In a cold spell, say how many days hardening off and setting out should wait, from 1 to 60: /hold 7 days, or until which day: /hold until Friday. To end it: /hold off
     ");
     // A shorter hold of one's own does not end the club's; a longer one counts.
     insta::assert_snapshot!(fern.asks("/hold 3").await.text, @"

@@ -11,6 +11,7 @@ mod binary;
 mod coordinator;
 mod days;
 mod digest;
+mod everyday;
 mod filled;
 mod follow_ups;
 mod frost_free;

@@ -313,7 +313,10 @@ mod crops {
         insta::assert_snapshot!(shown(&fern.asks("/drop xyzzy").await), @r"
         I don't know “xyzzy”. Try its everyday name, such as “tomato”.
         ");
-        insta::assert_snapshot!(shown(&fern.asks("I no longer grow basil, tomatoes").await), @"Off your list: basil and tomato.");
+        insta::assert_snapshot!(shown(&fern.asks("I no longer grow basil, tomatoes").await), @"
+        Off your list: basil and tomato.
+        [Undo]
+        ");
         insta::assert_snapshot!(shown(&fern.asks("/mycrops").await), @r"
         Your list is empty. Send what you grow, like this: /grow tomato, basil
         ");
@@ -583,6 +586,7 @@ mod questions {
         let which = fern.last();
         fern.presses_under(&which, "marigolds").await;
         insta::assert_snapshot!(shown(&fern.last()), @"
+        That can be done all through May.
         Late, but still worth it: sow marigolds indoors on May 1.
         Best days: until April 10. Expect about 3 weeks less of bloom.
         Last day worth it: June 29.

@@ -162,3 +162,81 @@ async fn plants_begun_too_early_are_said_to_outgrow_their_cells() {
     On your list: cucumber.
     ");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_was_taken_back_can_be_put_back() {
+    let world = World::start(SPRING).await;
+    let fern = grower(&world).await;
+    fern.asks("sowed 12 basil today").await;
+    let undone = fern.asks("undo").await;
+    insta::assert_snapshot!(shown(&undone), @"
+    Taken back and forgotten: 12 basil, sown indoors on April 22.
+    Off your list again: basil.
+    [Put it back]
+    ");
+    assert_eq!(sowings(&world).await, 0);
+    fern.presses_under(&undone, "Put it back").await;
+    insta::assert_snapshot!(shown(&fern.last()), @"
+    Put back. It is as it was before the undo:
+    As it was before: 12 basil, sown indoors on April 22.
+    Back on your list: basil.
+    [Undo]
+    ");
+    insta::assert_snapshot!(fern.asks("/sowings").await.text, @"
+    One sowing:
+    1. 12 basil, sown indoors on April 22. Next: look for seedlings of basil, from May 6
+    ");
+    // A second press of the old button, and one after another change, put nothing back.
+    let notice = fern.presses_data(&undone, "pb:2").await.unwrap_or_default();
+    assert!(notice.contains("nothing was put back"), "{notice}");
+    let undone = fern.asks("/undo").await;
+    fern.asks("/grow leek").await;
+    let notice = fern.presses_under(&undone, "Put it back").await.unwrap_or_default();
+    assert!(notice.contains("nothing was put back"), "{notice}");
+    assert_eq!(sowings(&world).await, 0);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_setting_and_a_crop_that_were_taken_back_are_put_back() {
+    let world = World::start(SPRING).await;
+    let fern = grower(&world).await;
+    fern.asks("/frost 06-01 09-15").await;
+    let undone = fern.asks("/undo").await;
+    insta::assert_snapshot!(shown(&undone), @"
+    Your frost dates are as they were before.
+    [Put it back]
+    ");
+    assert!(fern.asks("/frost").await.text.contains("May 15"));
+    fern.presses_under(&undone, "Put it back").await;
+    assert!(fern.asks("/frost").await.text.contains("June 1"));
+    fern.asks("/grow leek, basil").await;
+    let undone = fern.asks("/undo").await;
+    fern.presses_under(&undone, "Put it back").await;
+    assert_eq!(world.count("SELECT count(*) FROM member_crops").await, 2);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_old_change_is_named_and_taken_back_only_by_its_button() {
+    let world = World::start(SPRING).await;
+    let fern = grower(&world).await;
+    fern.asks("sowed 12 basil today").await;
+    world.morning_of("2026-05-02").await;
+    let asked = fern.asks("undo").await;
+    insta::assert_snapshot!(shown(&asked), @"
+    Your last change was made on April 22, so I ask first. Nothing is taken back yet. Taking it back would mean:
+    Taken back and forgotten: 12 basil, sown indoors on April 22.
+    Off your list again: basil.
+    [Take it back]
+    ");
+    assert_eq!(sowings(&world).await, 1);
+    fern.presses_under(&asked, "Take it back").await;
+    insta::assert_snapshot!(shown(&fern.last()), @"
+    Taken back and forgotten: 12 basil, sown indoors on April 22.
+    Off your list again: basil.
+    That change was made on April 22.
+    [Put it back]
+    ");
+    assert_eq!(sowings(&world).await, 0);
+    fern.presses("Put it back").await;
+    assert_eq!(sowings(&world).await, 1);
+}

@@ -43,7 +43,10 @@ async fn what_the_help_shows_is_understood() {
     1. Albahaca (12), siembra en interior del 3 de abril. Lo próximo: mirar si asoman plántulas de albahaca, desde el 17 de abril
     [1 dar por perdida]
     ");
-    insta::assert_snapshot!(shown(&ana.asks("/undo").await), @"Deshecho y olvidado: albahaca (12), siembra en interior del 3 de abril.");
+    insta::assert_snapshot!(shown(&ana.asks("/undo").await), @"
+    Deshecho y olvidado: albahaca (12), siembra en interior del 3 de abril.
+    [Rehacer]
+    ");
     insta::assert_snapshot!(ana.asks("/hold 7 días").await.text, @"
     En pausa hasta el 22 de abril: hasta entonces no nombro nada que aclimatar ni trasplantar.
     En tu lista no había nada que aclimatar ni trasplantar antes de esa fecha.
@@ -88,7 +91,10 @@ async fn what_the_help_shows_is_understood() {
     • Unidades: °C y cm
     • Idioma: Español
     ");
-    insta::assert_snapshot!(shown(&ana.asks("/drop todo").await), @"Quitado de tu lista: tomate, albahaca, maíz dulce y patata.");
+    insta::assert_snapshot!(shown(&ana.asks("/drop todo").await), @"
+    Quitado de tu lista: tomate, albahaca, maíz dulce y patata.
+    [Deshacer]
+    ");
 }
 
 #[tokio::test(flavor = "multi_thread")]

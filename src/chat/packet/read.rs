@@ -239,7 +239,10 @@ impl Reading<'_> {
         }
         let offset = if earlier { Span { low: -span.high, high: -span.low } } else { span };
         match (side, earlier) {
-            (Some(Side::Started) | None, true) if !self.raised_indoors => {
+            // "Plant 2 weeks after the last frost" is a sowing of what is never raised indoors.
+            (Some(Side::Started) | None, true) | (Some(Side::SetOut), _)
+                if !self.raised_indoors =>
+            {
                 packet.outdoors.get_or_insert(PacketOutdoors::Weeks(offset));
             }
             (Some(Side::Indoors | Side::Started) | None, true) => {
@@ -427,6 +430,8 @@ fn word(item: &Item) -> Option<&str> {
     }
 }
 
+#[cfg(test)]
+mod other_start_tests;
 #[cfg(test)]
 mod spanish_tests;
 #[cfg(test)]

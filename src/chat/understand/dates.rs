@@ -124,6 +124,11 @@ impl When {
         }
     }
 
+    /// Whether a month is meant as a whole.
+    pub fn is_whole_month(self) -> bool {
+        matches!(self, Self::Month(_) | Self::NextMonth)
+    }
+
     /// The day that is meant by somebody who tells on the day `today` what they did; it lies in
     /// the future where nothing else can be meant.
     pub fn counted_back(self, today: NaiveDate) -> Option<NaiveDate> {
@@ -350,6 +355,7 @@ pub(crate) fn date_in_figures(word: &str, figures: Figures) -> Option<When> {
     Some(match (day_first, month_first) {
         (When::Impossible, other) | (other, When::Impossible) => other,
         (one, other) if one == other || figures == Figures::DayFirst => one,
+        (_, other) if figures == Figures::MonthFirst => other,
         _ => When::Unclear,
     })
 }
@@ -391,6 +397,9 @@ mod tests {
         assert_eq!(day_first("01.05.26"), Some(When::Exact(day("2026-05-01"))));
         assert_eq!(day_first("31.4"), Some(When::Impossible));
         assert_eq!(day_first("5/13"), Some(yearly(5, 13)));
+        let month_first = |word| date_in_figures(word, Figures::MonthFirst);
+        assert_eq!(month_first("5/1"), Some(yearly(5, 1)));
+        assert_eq!(month_first("13/5"), Some(yearly(5, 13)));
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use super::pattern::{Held, Line, Slot};
 use super::phrases::Phrases;
+use super::quantities::Signs;
 use super::words::Pause;
 
 /// A number as it was written, in hundredths.
@@ -66,17 +67,20 @@ impl FigureLine {
     /// Reads the first `limit` characters.
     ///
     /// Decimals and thousands belong to their figure ("14.5", "10,000"), letters behind it do not
-    /// ("57F"). Dates, times and ordinals are no figures. `%` stands for the word "percent" and
-    /// `°` for "degrees".
+    /// ("57F"). Dates, times and ordinals are no figures. `%` and `°` stand for the language's words.
     pub fn new(text: &str, limit: usize, phrases: &Phrases) -> Self {
         let mut line = Self { items: Vec::new(), prepared: String::new() };
         let mut rest: String = text.chars().take(limit).collect();
-        for (sign, word) in
-            [('℃', " degrees c "), ('℉', " degrees f "), ('%', " percent "), ('‰', " ")]
-        {
-            rest = rest.replace(sign, word);
+        let Signs { percent, degrees, celsius, fahrenheit } = &phrases.figures.signs;
+        for (sign, word) in [
+            ('℃', format!(" {degrees} {celsius} ")),
+            ('℉', format!(" {degrees} {fahrenheit} ")),
+            ('%', format!(" {percent} ")),
+            ('‰', " ".to_owned()),
+        ] {
+            rest = rest.replace(sign, &word);
         }
-        rest = rest.replace(['°', 'º', '˚'], " degrees ").replace('−', "-");
+        rest = rest.replace(['°', 'º', '˚'], &format!(" {degrees} ")).replace('−', "-");
         line.prepared.clone_from(&rest);
         let mut rest = rest.as_str();
         while let Some(at) = figure_start(rest) {

@@ -15,6 +15,7 @@ mod figure_line;
 mod intent;
 mod line;
 mod list;
+mod lost;
 mod own_names;
 mod pattern;
 mod phrase_file;
@@ -36,18 +37,19 @@ mod spanish_tests;
 #[cfg(test)]
 mod tests;
 
-use chrono::NaiveDate;
+use chrono::{Datelike, Months, NaiveDate};
 use serde::{Deserialize, Serialize};
 
 use crate::catalogue::{AmbiguousWord, Catalogue, Meaning, Names};
 use crate::planning::{CropId, Kind, Step};
 use crops::{NameFinder, Named, as_written, joined};
-use dates::{date_in_figures, dates_in, iso_date};
+use dates::{dates_in, iso_date};
 use line::{Item, ItemLine, Sort};
 
-pub(super) use dates::{DateFound, When};
+pub(super) use dates::{DateFound, When, date_in_figures};
 pub(super) use line::{WordLine, figures};
 pub(super) use pattern::matches_anywhere;
+pub(super) use phrase_file::Figures;
 pub(super) use words::{Pause, Word};
 
 pub use day_ahead::DayAhead;
@@ -118,6 +120,11 @@ pub struct Understood {
     /// Saturday" and "next Saturday" are both the coming one, and only "next" leaves today out.
     /// "5/1" and days that no calendar has are told in `date_trouble`.
     pub on: NaiveDate,
+    /// The last day of the month, where it is about a month as a whole.
+    pub until: Option<NaiveDate>,
+    /// A day gone by that a question names beside a crop and nothing else, as it was written; the
+    /// question is then about today.
+    pub gone_by: Option<String>,
     /// Words that may mean several crops.
     pub ambiguous: Vec<AmbiguousWord>,
     /// Names that are no crop's, or equally near to several.
@@ -291,13 +298,16 @@ impl Understanding {
             }
         }
         line.join_lists(&self.phrases);
-        let (date, date_trouble) = self.day_meant(&dates, &words, today);
+        let DayMeant { on: date, until, gone_by, trouble: date_trouble } =
+            self.day_meant(&dates, &words, today);
         let rule = intent::rule(&line, &self.phrases, &quantities);
         let mut understood = Understood {
             intent: rule.map_or(Intent::Unknown, |rule| rule.is),
             asks_when: rule.is_some_and(|rule| rule.when),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
+            until,
+            gone_by: gone_by.filter(|_| rule.is_some_and(|rule| rule.leans)),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
             date_trouble,
@@ -328,12 +338,7 @@ impl Understanding {
     }
 
     /// The day that a question is about, and what is wrong with a day in it.
-    fn day_meant(
-        &self,
-        dates: &[DateFound],
-        words: &[Word],
-        today: NaiveDate,
-    ) -> (Option<NaiveDate>, Option<DateTrouble>) {
+    fn day_meant(&self, dates: &[DateFound], words: &[Word], today: NaiveDate) -> DayMeant {
         let of_frost = |date: &&DateFound| {
             let before = words.iter().take(date.from).skip(date.from.saturating_sub(3));
             let mut ids = before.filter_map(|word| word.id);
@@ -343,18 +348,37 @@ impl Understanding {
         let written =
             |date: &DateFound| as_written(words.get(date.from..date.to).unwrap_or_default());
         if let Some(date) = asked.iter().find(|date| date.when == When::Impossible) {
-            return (None, Some(DateTrouble::Impossible(written(date))));
+            let trouble = Some(DateTrouble::Impossible(written(date)));
+            return DayMeant { trouble, ..DayMeant::default() };
         }
         if dates.iter().any(|date| date.when == When::Today) {
-            return (Some(today), None);
+            return DayMeant { on: Some(today), ..DayMeant::default() };
         }
-        let day = asked.iter().find_map(|date| date.when.counted_from(today));
+        let day = asked.iter().find_map(|date| Some((date, date.when.counted_from(today)?)));
+        if let Some((date, on)) = day {
+            let until = if date.when.is_whole_month() { last_of_month(on) } else { None };
+            return DayMeant { on: Some(on), until, ..DayMeant::default() };
+        }
         let lost = |date: &&&DateFound| {
             date.when == When::Unclear || date.when.counted_back(today).is_none()
         };
-        let trouble = asked.iter().find(lost).filter(|_| day.is_none());
-        (day, trouble.map(|date| DateTrouble::Unclear(written(date))))
+        let trouble = asked.iter().find(lost).map(|date| DateTrouble::Unclear(written(date)));
+        let gone_by = asked.first().map(|date| written(date)).filter(|_| trouble.is_none());
+        DayMeant { gone_by, trouble, ..DayMeant::default() }
     }
+}
+
+/// The day of a question.
+#[derive(Debug, Default)]
+struct DayMeant {
+    on: Option<NaiveDate>,
+    until: Option<NaiveDate>,
+    gone_by: Option<String>,
+    trouble: Option<DateTrouble>,
+}
+
+fn last_of_month(on: NaiveDate) -> Option<NaiveDate> {
+    on.with_day(1)?.checked_add_months(Months::new(1))?.pred_opt()
 }
 
 impl Phrases {

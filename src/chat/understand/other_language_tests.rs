@@ -146,12 +146,18 @@ unless = ["wann"]
 articles = "ein eine einen"
 not_counts = "reihe reihen grad c"
 
+[figures]
+percent = "prozent"
+degrees = "grad"
+celsius = "c"
+fahrenheit = "f"
+
 [figures.numbers]
 zwei = 2
 
 [[figures.quantities]]
 read_as = "celsius"
-patterns = ["{figure} [degrees] (c|grad)"]
+patterns = ["{figure} [grad] (c|grad)"]
 "#;
 
 fn german() -> &'static Understanding {

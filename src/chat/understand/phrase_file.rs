@@ -42,6 +42,8 @@ pub(crate) enum Objects {
 pub(crate) enum Figures {
     /// The 5th of January; "5.1." as well.
     DayFirst,
+    /// The month first: "5/1" is the first of May.
+    MonthFirst,
     /// Only where a number above 12 makes it clear.
     #[default]
     Unclear,
@@ -172,6 +174,10 @@ pub(super) struct RawIntent {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct RawFigures {
+    pub percent: String,
+    pub degrees: String,
+    pub celsius: String,
+    pub fahrenheit: String,
     pub numbers: HashMap<String, u32>,
     pub quantities: Vec<RawQuantity>,
 }
@@ -199,6 +205,12 @@ pub(super) struct RawFrost {
 pub(super) struct RawSowing {
     pub came_up: Vec<String>,
     pub not_up: Vec<String>,
+    #[serde(default)]
+    pub lost: Vec<String>,
+    #[serde(default)]
+    pub lost_some: Vec<String>,
+    #[serde(default)]
+    pub lost_unless: Vec<String>,
     pub unless: Vec<String>,
     pub not_counts: String,
     pub articles: String,

@@ -10,7 +10,7 @@ pub(crate) use super::phrase_file::{Figures, Objects, Rest};
 use super::phrase_file::{
     RawCalendar, RawClass, RawFigures, RawFrost, RawPhrases, RawSowing, RawSpelling,
 };
-use super::quantities::{FigurePhrases, Needed, QuantityPhrase};
+use super::quantities::{FigurePhrases, Needed, QuantityPhrase, Signs};
 use super::spelling::slip_of;
 use super::word_forms::WordForms;
 use super::words::{Pause, Word, split};
@@ -68,6 +68,12 @@ pub(crate) struct FrostPhrases {
 pub(crate) struct SowingPhrases {
     pub came_up: Vec<Pattern>,
     pub not_up: Vec<Pattern>,
+    /// The plants died.
+    pub lost: Vec<Pattern>,
+    /// Only some of them did.
+    pub lost_some: Vec<Pattern>,
+    /// Words with which it was something else that got lost.
+    pub lost_unless: Vec<Pattern>,
     /// Words that make a question of it.
     pub unless: Vec<Pattern>,
     /// A number before one of these does not count plants.
@@ -352,6 +358,9 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
     Ok(SowingPhrases {
         came_up: compile(&raw.came_up, of)?,
         not_up: compile(&raw.not_up, of)?,
+        lost: compile(&raw.lost, of)?,
+        lost_some: compile(&raw.lost_some, of)?,
+        lost_unless: compile(&raw.lost_unless, of)?,
         unless: compile(&raw.unless, of)?,
         not_counts: ids_of(&raw.not_counts, of),
         articles: ids_of(&raw.articles, of),
@@ -366,5 +375,11 @@ fn figures(raw: &RawFigures, of: &mut Compiler) -> Result<FigurePhrases, Phrases
         let patterns = compile(&quantity.patterns, of)?;
         quantities.push(QuantityPhrase { reading: quantity.read_as, patterns });
     }
-    Ok(FigurePhrases { numbers, quantities })
+    let signs = Signs {
+        percent: raw.percent.clone(),
+        degrees: raw.degrees.clone(),
+        celsius: raw.celsius.clone(),
+        fahrenheit: raw.fahrenheit.clone(),
+    };
+    Ok(FigurePhrases { signs, numbers, quantities })
 }

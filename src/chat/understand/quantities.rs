@@ -175,9 +175,24 @@ pub(crate) struct QuantityPhrase {
     pub patterns: Vec<Pattern>,
 }
 
+/// The words that signs stand for.
+#[derive(Debug)]
+pub(crate) struct Signs {
+    /// What "%" stands for.
+    pub percent: String,
+    /// What "°" stands for.
+    pub degrees: String,
+    /// The scale of "℃".
+    pub celsius: String,
+    /// The scale of "℉".
+    pub fahrenheit: String,
+}
+
 /// How a language writes quantities.
 #[derive(Debug)]
 pub(crate) struct FigurePhrases {
+    /// The words that signs stand for.
+    pub signs: Signs,
     /// Numbers as words, by the number of the word.
     pub numbers: HashMap<u32, u32>,
     /// The phrases, the more telling ones first.

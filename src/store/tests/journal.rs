@@ -166,6 +166,29 @@ async fn changes_that_belong_together_are_taken_back_together_and_numbers_are_no
 }
 
 #[tokio::test]
+async fn only_the_latest_undo_is_put_back_and_not_past_another_change() {
+    let bench = bench().await;
+    let now = at("2026-04-22T08:00:00Z");
+    let grow = |crop| Change::AddCrops(vec![CropId::new(crop)]);
+    let keep = async |change| bench.keep(&private(7), &[change], now).await.unwrap();
+    keep(grow("pea")).await;
+    keep(grow("leek")).await;
+    keep(Change::Undo(2)).await;
+    assert_eq!(keep(Change::Undo(1)).await.last_undone.unwrap().number, 1);
+    // The one that was taken back before has to wait for its turn.
+    assert!(keep(Change::Redo(2)).await.growing.own.is_empty());
+    assert_eq!(keep(Change::Redo(1)).await.growing.own, [CropId::new("pea")]);
+    assert_eq!(keep(Change::Redo(1)).await.last_change.unwrap().changed_at, now);
+    let both = keep(Change::Redo(2)).await;
+    assert_eq!(both.growing.own, [CropId::new("pea"), CropId::new("leek")]);
+    assert_eq!((both.last_change.unwrap().number, both.last_undone), (2, None));
+    keep(Change::Undo(2)).await;
+    assert_eq!(keep(grow("basil")).await.last_undone, None);
+    let after = keep(Change::Redo(2)).await;
+    assert_eq!(after.growing.own, [CropId::new("pea"), CropId::new("basil")]);
+}
+
+#[tokio::test]
 async fn what_changes_nothing_cannot_be_taken_back_and_the_journal_stays_short() {
     let bench = bench().await;
     let now = at("2026-04-22T08:00:00Z");
@@ -256,8 +279,17 @@ proptest! {
                 }
             }
             while let Some((number, was)) = before.pop().map(|(n, was)| (n.expect("a number"), was)) {
-                bench.keep(&private(7), &[Change::Undo(number)], now).await.expect("taken back");
+                let until_now = dump(&bench).await;
+                let undo = [Change::Undo(number)];
+                let facts = bench.keep(&private(7), &undo, now).await.expect("taken back");
                 assert_eq!(dump(&bench).await, was, "after {number}");
+                assert_eq!(facts.last_undone.map(|undone| undone.number), Some(number));
+                let redo = [Change::Redo(number)];
+                let facts = bench.keep(&private(7), &redo, now).await.expect("put back");
+                assert_eq!(dump(&bench).await, until_now, "{number} was put back");
+                assert_eq!(facts.last_change.map(|last| last.number), Some(number));
+                bench.keep(&private(7), &undo, now).await.expect("taken back again");
+                assert_eq!(dump(&bench).await, was, "after {number} once more");
             }
         });
     }

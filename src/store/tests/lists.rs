@@ -214,8 +214,13 @@ async fn undo_puts_subscriptions_and_skips_back_as_they_were() {
         let changed = bench.keep(&private(7), &[changes], later).await.unwrap();
         assert_ne!(changed.crops, before.crops);
         let last = changed.last_change.expect("a change").number;
+        let is = kept().await;
         let undone = bench.keep(&private(7), &[Change::Undo(last)], later).await.unwrap();
         assert_eq!(undone.growing, before.growing);
+        assert_eq!(kept().await, was);
+        bench.keep(&private(7), &[Change::Redo(last)], later).await.unwrap();
+        assert_eq!(kept().await, is);
+        bench.keep(&private(7), &[Change::Undo(last)], later).await.unwrap();
         assert_eq!(kept().await, was);
     }
     // Unskipping and subscribing are undone as well.
