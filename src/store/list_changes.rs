@@ -34,9 +34,10 @@ pub(super) async fn change(
         | ListChange::Reopen(list)
         | ListChange::Share(list) => *list,
     };
-    // The crops in the plans of those who subscribe: none of an archived list.
-    let Some(archived) = is_archived(conn, club, list).await? else { return Ok(()) };
-    let before = if archived { Vec::new() } else { crops_on(conn, list).await? };
+    if !is_of_club(conn, club, list).await? {
+        return Ok(());
+    }
+    let before = in_plans(conn, list).await?;
     match change {
         ListChange::Make { .. } => return Ok(()),
         ListChange::Add(_, crops) => add(conn, list, crops).await?,
@@ -78,24 +79,37 @@ pub(super) async fn change(
                 .await?;
         }
     }
-    let archived = is_archived(conn, club, list).await? != Some(false);
-    let after = if archived { Vec::new() } else { crops_on(conn, list).await? };
-    if before == after { Ok(()) } else { plans_changed(conn, list, &before, now).await }
+    let after = in_plans(conn, list).await?;
+    if before != after {
+        return plans_changed(conn, list, &before, now).await;
+    }
+    // A reminder that waits may call it by its old name.
+    match change {
+        ListChange::Rename(..) => make_reminders_anew(conn, list, now).await,
+        _ => Ok(()),
+    }
 }
 
-/// Whether a list of this club is archived; `None` where the club has no such list.
-async fn is_archived(
-    conn: &mut SqliteConnection,
-    club: ClubId,
-    list: ListId,
-) -> Result<Option<bool>> {
-    Ok(sqlx::query_scalar(
-        "SELECT archived_at IS NOT NULL FROM lists WHERE id = $1 AND club_id = $2",
-    )
-    .bind(list)
-    .bind(club)
-    .fetch_optional(conn)
-    .await?)
+/// Whether the club has this list, archived or not.
+async fn is_of_club(conn: &mut SqliteConnection, club: ClubId, list: ListId) -> Result<bool> {
+    let found: Option<ListId> =
+        sqlx::query_scalar("SELECT id FROM lists WHERE id = $1 AND club_id = $2")
+            .bind(list)
+            .bind(club)
+            .fetch_optional(conn)
+            .await?;
+    Ok(found.is_some())
+}
+
+/// The crops that a list brings into the plans of those who subscribe: none where it is archived
+/// or gone.
+async fn in_plans(conn: &mut SqliteConnection, list: ListId) -> Result<Vec<CropId>> {
+    let open: Option<ListId> =
+        sqlx::query_scalar("SELECT id FROM lists WHERE id = $1 AND archived_at IS NULL")
+            .bind(list)
+            .fetch_optional(&mut *conn)
+            .await?;
+    if open.is_some() { crops_on(conn, list).await } else { Ok(Vec::new()) }
 }
 
 async fn make(
@@ -187,6 +201,15 @@ async fn plans_changed(
         .bind(list)
         .execute(&mut *conn)
         .await?;
+    make_reminders_anew(conn, list, now).await
+}
+
+/// What waits for a list's subscribers does not say any more what is so.
+async fn make_reminders_anew(
+    conn: &mut SqliteConnection,
+    list: ListId,
+    now: DateTime<Utc>,
+) -> Result<()> {
     let waiting: Vec<MemberId> = sqlx::query_scalar(
         "SELECT DISTINCT o.member_id FROM outgoing o \
          JOIN subscriptions s ON s.member_id = o.member_id AND s.list_id = $1 \
@@ -242,17 +265,22 @@ pub(super) async fn unsubscribe(
     )
     .bind(member)
     .bind(list)
-    .fetch_optional(conn)
+    .fetch_optional(&mut *conn)
     .await?;
     if let Some(row) = row {
         let kept = Kept::of_member("subscriptions of member", &row, member);
         let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
-        put_back.push(PutBack::Subscribe { list, since, told });
+        // Where this is taken back after the list changed, its member knows it as it is now.
+        let told = match told {
+            Some(told) => told,
+            None => in_plans(conn, list).await?,
+        };
+        put_back.push(PutBack::Subscribe { list, since, told: Some(told) });
     }
     Ok(())
 }
 
-/// A subscription is there again as it was.
+/// A subscription is there again as it was; what the list changed meanwhile is still to be told.
 pub(super) async fn subscribe_again(
     conn: &mut SqliteConnection,
     member: MemberId,
@@ -260,6 +288,8 @@ pub(super) async fn subscribe_again(
     since: DateTime<Utc>,
     told: Option<&[CropId]>,
 ) -> Result<()> {
+    let now = in_plans(conn, list).await?;
+    let changed = told.filter(|told| *told != now.as_slice());
     sqlx::query(
         "INSERT INTO subscriptions (member_id, list_id, subscribed_at, told) \
          SELECT CAST($1 AS BIGINT), id, $2, $3 FROM lists WHERE id = $4 \
@@ -267,7 +297,7 @@ pub(super) async fn subscribe_again(
     )
     .bind(member)
     .bind(since)
-    .bind(told.map(|told| to_json(&told)).transpose()?)
+    .bind(changed.map(|told| to_json(&told)).transpose()?)
     .bind(list)
     .execute(conn)
     .await?;
