@@ -127,9 +127,9 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     if !habits.allow(date) {
         return morning;
     }
-    let known = Known { marks: &due.marks, sowings: &due.sowings };
     let own = as_grown(&knowledge.catalogue, &due.varieties);
     let catalogue = own.as_ref().unwrap_or(&knowledge.catalogue);
+    let known = Known { marks: &due.marks, sowings: &due.sowings, catalogue: Some(catalogue) };
     let crops = || due.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
     let garden = settings.garden.is;
     let mut jobs = match garden {

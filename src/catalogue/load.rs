@@ -40,7 +40,7 @@ pub(super) fn load(text: &str) -> Result<Catalogue, CatalogueError> {
         crops.insert(id, Arc::new(crop));
     }
     if wrong.is_empty() {
-        Ok(Catalogue { crops, sources: Arc::new(file.sources) })
+        Ok(Catalogue { crops, sources: Arc::new(file.sources), grown: None })
     } else {
         Err(CatalogueError(wrong.trim_end().to_owned()))
     }

@@ -10,6 +10,7 @@ mod names;
 mod sources;
 mod word_index;
 
+use std::collections::HashMap;
 use std::sync::Arc;
 
 use indexmap::IndexMap;
@@ -24,6 +25,17 @@ use crate::planning::Crop;
 pub struct Catalogue {
     crops: IndexMap<String, Arc<Crop>>,
     sources: Arc<IndexMap<String, Source>>,
+    /// How somebody grows their crops, where that differs.
+    grown: Option<Arc<Grown>>,
+}
+
+/// How somebody grows their crops.
+#[derive(Debug, Default)]
+struct Grown {
+    /// Each crop as its variety of a name is grown, by the crop and the plain form of the name.
+    varieties: HashMap<(String, String), Arc<Crop>>,
+    /// What the catalogue lists of the crops that are grown otherwise.
+    listed: HashMap<String, Arc<Crop>>,
 }
 
 /// What is wrong with the catalogue or its names: one line for each fault, naming the entry and
@@ -66,17 +78,34 @@ impl Catalogue {
         self.crops.get(id).map(Arc::as_ref)
     }
 
-    /// The same catalogue with some crops as somebody grows them, each in its place; one that it
-    /// does not list is left out. Cheap: the crops themselves are shared.
+    /// The same catalogue with some crops as the varieties of somebody grow, beside the name of
+    /// each, where it has one. The last variety of a crop takes its place, and the others are found
+    /// by their names; a crop that is not listed is left out. Cheap: the crops are shared.
     #[must_use]
-    pub fn with(&self, grown: impl IntoIterator<Item = Crop>) -> Self {
+    pub fn with(&self, grown: impl IntoIterator<Item = (Option<String>, Crop)>) -> Self {
         let mut all = self.clone();
-        for crop in grown {
-            if let Some(place) = all.crops.get_mut(crop.id.as_str()) {
-                *place = Arc::new(crop);
+        let mut kept = Grown::default();
+        for (name, crop) in grown {
+            let id = crop.id.as_str().to_owned();
+            let Some(place) = all.crops.get_mut(&id) else { continue };
+            let crop = Arc::new(crop);
+            if let Some(name) = name {
+                kept.varieties.insert((id.clone(), normalise(&name)), Arc::clone(&crop));
             }
+            let before = std::mem::replace(place, crop);
+            kept.listed.entry(id).or_insert(before);
         }
+        all.grown = Some(Arc::new(kept));
         all
+    }
+
+    /// The crop as the variety of this name is grown: by that variety's packet or, where the
+    /// catalogue knows no such variety, as it is listed. Without a name it is [`Catalogue::get`].
+    #[must_use]
+    pub fn variety(&self, id: &str, name: Option<&str>) -> Option<&Crop> {
+        let Some((name, grown)) = name.zip(self.grown.as_deref()) else { return self.get(id) };
+        let variety = grown.varieties.get(&(id.to_owned(), normalise(name)));
+        variety.or_else(|| grown.listed.get(id)).map(Arc::as_ref).or_else(|| self.get(id))
     }
 
     /// All crops, in the order of the file.

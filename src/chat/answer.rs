@@ -16,6 +16,7 @@ use super::now_text::now_text;
 use super::own::{Own, Subject};
 use super::place_text::cover_line;
 use super::ripening_text::Ripe;
+use super::too_short_text::TooShort;
 use super::understand::{DateTrouble, Intent, Understood};
 use super::variety_text::{by_packet, variety_name};
 use super::verdict_text::Telling;
@@ -286,22 +287,23 @@ impl Asked<'_> {
         let mut parts = Vec::new();
         for subject in self.subjects() {
             let crop = subject.crop.as_ref();
-            let tell = |reckoned: &Ripening| {
+            let tell = |subject: &Subject<'_>, reckoned: &Ripening| {
+                let crop = subject.crop.as_ref();
                 let (garden, speech, today) = (self.garden, self.speech, self.today);
                 let when = self.understood.asks_when;
-                self.reasoned(&subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
+                self.reasoned(subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
             };
-            let of_sowings = self.of_sowings(crop);
+            let of_sowings = self.of_sowings(&subject);
             if !of_sowings.is_empty() {
-                parts.extend(of_sowings.iter().map(tell));
-                answer.ripening.extend(of_sowings.into_iter().map(|ripe| (None, ripe)));
+                parts.extend(of_sowings.iter().map(|(subject, ripe)| tell(subject, ripe)));
+                answer.ripening.extend(of_sowings.into_iter().map(|(_, ripe)| (None, ripe)));
                 continue;
             }
             let weighed = self.weigh(crop);
             if let Some(first) = weighed.first() {
                 match ripening_of(crop, first) {
                     Some(ripe) => {
-                        parts.push(tell(&ripe));
+                        parts.push(tell(&subject, &ripe));
                         answer.ripening.push((Some(answer.assessments.len()), ripe));
                     }
                     None => parts.push(self.reasoned(&subject, self.no_ripening_text(crop, first))),
@@ -329,7 +331,8 @@ impl Asked<'_> {
         } else if crop.crops_in_year > 1 {
             sentence(&voice.say("ripens-next-year", &about))
         } else if weighed.windows.season_too_short {
-            voice.say("verdict-season-too-short", &about)
+            let (season, on, speech) = (weighed.season, weighed.on, self.speech);
+            TooShort { crop, season, on, speech }.verdict()
         } else {
             when_text(crop, self.garden, weighed, None, self.speech)
         }

@@ -2,16 +2,17 @@
 
 use chrono::NaiveDate;
 
-use crate::club::{Mark, Sowing};
+use crate::club::{Mark, Sowing, Variety};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
-use crate::planning::{Crop, CropId, Step, Verdict, Way, assess};
+use crate::planning::{Crop, CropId, StartAgain, Step, Way, start_again};
+use crate::reminders::start_again_text;
 use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::Change;
 use super::sowing_talk::undo_buttons;
 use super::sowing_text::{follow_up, sowing_words};
-use super::understand::{CameUp, ToldDay};
+use super::understand::{CameUp, OwnName, ToldDay};
 
 /// The changes for a sowing that was seen to be up, or of which nothing came up.
 pub(super) fn came_up(sowing: &Sowing, came_up: CameUp, on: NaiveDate) -> Vec<Change> {
@@ -35,12 +36,26 @@ pub(super) fn came_up(sowing: &Sowing, came_up: CameUp, on: NaiveDate) -> Vec<Ch
 /// "Basil came up", "nothing came up"; `false` where the text is something else.
 pub(super) fn what_became(desk: &mut Desk<'_>, text: &str) -> bool {
     let Some(mut came) = desk.tongue.understanding.came_up_in(text) else { return false };
-    let told = desk.tongue.understanding.sown_in(text, desk.today);
-    let named: Vec<&CropId> = told.crops.iter().map(|(id, _)| id).collect();
+    let own = OwnName::all(&desk.facts.varieties);
+    let told = desk.tongue.understanding.sown_in_own(text, desk.today, &own);
+    let named: Vec<(&CropId, Option<&Variety>)> = told
+        .crops
+        .iter()
+        .enumerate()
+        .map(|(at, (id, _))| {
+            let number = told.varieties.get(at).copied().flatten();
+            let variety = desk.facts.varieties.iter().find(|one| Some(one.id) == number);
+            (id, variety)
+        })
+        .collect();
+    let means = |sowing: &Sowing| {
+        named.iter().any(|(crop, variety)| {
+            **crop == sowing.crop
+                && variety.is_none_or(|one| one.is(crop, sowing.variety.as_deref()))
+        })
+    };
     let waits = |sowing: &&Sowing| {
-        sowing.lives()
-            && sowing.came_up_on.is_none()
-            && (named.is_empty() || named.contains(&&sowing.crop))
+        sowing.lives() && sowing.came_up_on.is_none() && (named.is_empty() || means(sowing))
     };
     if let Some((sprouted, of)) = desk.tongue.understanding.sprouted_in(text) {
         // "8 of 12 came up" tells of the sowing of twelve; any other number is a germination test.
@@ -63,8 +78,8 @@ pub(super) fn what_became(desk: &mut Desk<'_>, text: &str) -> bool {
             let text = desk.say_key("came-up-none-waits");
             desk.reply(text);
         }
-        // Of one crop the earliest comes up first.
-        [first, rest @ ..] if rest.iter().all(|other| other.crop == first.crop) => {
+        // Of one crop and variety the earliest comes up first.
+        [first, rest @ ..] if rest.iter().all(|other| other.is_of(first)) => {
             tell_came_up(desk, first, came, on);
         }
         several => {
@@ -97,7 +112,7 @@ fn tell_came_up(desk: &mut Desk<'_>, sowing: &Sowing, came: CameUp, on: NaiveDat
             let what = sowing_words(desk, sowing);
             let head = desk.say("came-up-noted", &args().text("what", what));
             let up = Sowing { came_up_on: Some(on), ..sowing.clone() };
-            let next = desk.crop(&sowing.crop).and_then(|crop| follow_up(desk, crop, &up));
+            let next = desk.crop_of(sowing).and_then(|crop| follow_up(desk, crop, &up));
             let text = [Some(head), next].into_iter().flatten().collect::<Vec<_>>().join("\n");
             let buttons = undo_buttons(desk);
             desk.reply_with(text, buttons);
@@ -108,7 +123,7 @@ fn tell_came_up(desk: &mut Desk<'_>, sowing: &Sowing, came: CameUp, on: NaiveDat
 
 /// After nothing came up: when to sow again, or that it is too late for that.
 pub(super) fn offer_to_sow_again(desk: &mut Desk<'_>, sowing: &Sowing) {
-    let Some(crop) = desk.crop(&sowing.crop) else { return };
+    let Some(crop) = desk.crop_of(sowing) else { return };
     let head = desk.say("not-up-noted", &args().text("what", sowing_words(desk, sowing)));
     let (advice, possible) = sow_again_advice(desk, crop, sowing.way);
     let mut buttons: Buttons = Vec::new();
@@ -121,34 +136,11 @@ pub(super) fn offer_to_sow_again(desk: &mut Desk<'_>, sowing: &Sowing) {
 
 /// Whether and when sowing again is worth it, and whether it can be done today.
 fn sow_again_advice(desk: &Desk<'_>, crop: &Crop, way: Way) -> (String, bool) {
-    let about = desk.speech.about(&crop.id);
-    let Some(garden) = desk.garden() else { return (desk.say_key("sow-again-now"), true) };
-    let weighed = assess(crop, garden, way.into(), desk.today);
-    let other = match way {
-        Way::Indoors => Step::SowOutdoors,
-        Way::Outdoors => Step::SowIndoors,
+    let step = Step::from(way);
+    let again = match desk.garden() {
+        Some(garden) => start_again(crop, garden, step, desk.today),
+        None => StartAgain::NotKnown,
     };
-    let date = |date: Option<NaiveDate>| date.map_or_else(String::new, |date| desk.date(date));
-    match weighed.verdict {
-        Err(_) => (desk.say_key("sow-again-now"), true),
-        Ok(Verdict::OnTime | Verdict::Late | Verdict::Early) => {
-            let last = date(weighed.window.map(|window| window.to));
-            (desk.say("sow-again-until", &about.text("last", last)), true)
-        }
-        Ok(Verdict::TooEarly) => {
-            (desk.say("sow-again-from", &about.text("from", date(weighed.next_date))), false)
-        }
-        Ok(Verdict::TooLate) => {
-            let elsewhere = assess(crop, garden, other, desk.today);
-            let what = desk.speech.step_phrase(other, crop);
-            if elsewhere.verdict().is_some_and(Verdict::workable) {
-                let last = date(elsewhere.window.map(|window| window.to));
-                let args = about.text("what", what).text("last", last);
-                (desk.say("sow-again-other-way", &args), false)
-            } else {
-                let next = date(weighed.next_date);
-                (desk.say("sow-again-too-late", &about.text("next", next)), false)
-            }
-        }
-    }
+    let text = start_again_text(crop, step, again, &desk.speech, desk.today);
+    (text, again.at_once(step))
 }

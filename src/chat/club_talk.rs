@@ -2,6 +2,7 @@
 
 use crate::club::Digest;
 use crate::messages::{Press, Topic};
+use crate::planning::Frost;
 use crate::wording::{Args, args, quoted};
 
 use super::desk::Desk;
@@ -40,6 +41,9 @@ fn page(desk: &mut Desk<'_>) {
         Some(frost) => desk.say("settings-frost", &args().text("frost", desk.frost_words(frost))),
         None => desk.say_key("settings-frost-none"),
     });
+    if let Some(months) = club.hot_and_wet.as_ref().filter(|_| club.frost == Some(Frost::Free)) {
+        lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
+    }
     lines.push(match club.zone {
         Some(zone) => {
             desk.say("settings-zone", &args().text("zone", settings_talk::zone_name(zone)))

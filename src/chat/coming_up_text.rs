@@ -1,6 +1,11 @@
 //! When a sowing should be up in words: the days, or that it will not come up and why.
 
-use crate::planning::{ComingUp, Crop, Outlook, Side, SowingPlan, Way, fit_soil_c};
+use chrono::NaiveDate;
+
+use crate::club::Sowing;
+use crate::planning::{
+    ComingUp, Crop, Outlook, Side, SowingPlan, StartAgain, Step, Way, fit_soil_c, start_again,
+};
 use crate::wording::{Speech, args};
 
 use super::desk::Desk;
@@ -10,13 +15,15 @@ use super::emergence_answer::{degrees, told_by_trials, too_slow};
 pub(super) fn coming_up_lines(
     desk: &Desk<'_>,
     crop: &Crop,
-    way: Way,
-    given: bool,
+    sowing: &Sowing,
     plan: &SowingPlan,
 ) -> Vec<String> {
     let Some(coming) = plan.coming_up else { return Vec::new() };
-    let resow = args().text("resow", plan.resow_on.map_or_else(String::new, |day| desk.date(day)));
-    let warning = warning(&desk.speech, crop, way, coming);
+    let given = sowing.room_c.is_some();
+    let resow = args()
+        .text("resow", plan.resow_on.map_or_else(String::new, |day| desk.date(day)))
+        .text("then", then(desk, crop, sowing.way, plan.resow_on));
+    let warning = warning(&desk.speech, crop, sowing.way, coming);
     let days = plan.emergence.map(|(first, last)| desk.speech.voice.range(first, last));
     let at = coming.at_c.map(|at_c| desk.speech.voice.measured_temperature(degrees(at_c)));
     let expected = match (days, at, coming.outlook) {
@@ -36,6 +43,31 @@ pub(super) fn coming_up_lines(
         [Some(expected), warning].into_iter().flatten().collect()
     } else {
         warning.into_iter().chain([expected]).collect()
+    }
+}
+
+/// What is done where nothing has come up by the day on which it is sown again, if that is still
+/// worth it.
+fn then(desk: &Desk<'_>, crop: &Crop, way: Way, by: Option<NaiveDate>) -> String {
+    let step = Step::from(way);
+    let Some((by, garden)) = by.zip(desk.garden()) else { return desk.say_key("nothing-up-again") };
+    let date = |date: NaiveDate| args().text("date", desk.date(date));
+    let again = start_again(crop, garden, step, by);
+    if again.at_once(step) {
+        return desk.say_key("nothing-up-again");
+    }
+    match again {
+        StartAgain::From(same, from) if same == step => {
+            desk.say("nothing-up-again-from", &date(from))
+        }
+        StartAgain::Now(other, _) | StartAgain::From(other, _) => {
+            let what = desk.speech.step_phrase(other, crop);
+            desk.say("nothing-up-other-way", &args().text("what", what))
+        }
+        StartAgain::BuyPlants { until, .. } => desk.say("nothing-up-buy", &date(until)),
+        StartAgain::TooLate(Some(next)) => desk.say("nothing-up-too-late", &date(next)),
+        StartAgain::TooLate(None) => desk.say_key("nothing-up-too-late-for-good"),
+        StartAgain::NotKnown => desk.say_key("nothing-up-again"),
     }
 }
 

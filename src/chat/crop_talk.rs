@@ -165,14 +165,14 @@ fn first_up(desk: &Desk<'_>, crops: &[CropId]) -> Option<String> {
     let garden = desk.garden()?;
     garden.season_on(desk.today)?;
     let crops: Vec<_> = crops.iter().filter_map(|id| desk.crop(id)).collect();
-    let jobs = coming_jobs(crops, desk.facts.known(), garden, desk.today);
+    let jobs = coming_jobs(crops, desk.known(), garden, desk.today);
     Some(sentence_of_job(desk, jobs.first()?))
 }
 
 /// "Next: sow tomatoes indoors, from March 27", or that it can be done now.
 pub(super) fn sentence_of_job(desk: &Desk<'_>, due: &DueJob) -> String {
     let Some(crop) = desk.crop(&due.job.key.crop) else { return String::new() };
-    let what = desk.speech.step_phrase(due.job.key.step, crop);
+    let what = due.what(crop, &desk.speech);
     let window = &due.job.window;
     let args = args().text("what", &what);
     if window.ideal_from > desk.today {
@@ -345,7 +345,7 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
     let mut lines = vec![desk.say("mycrops-head", &args().count("count", crops.len()))];
     for crop in crops.iter().skip(page * PAGE).take(PAGE) {
         let next = desk.garden().and_then(|garden| {
-            coming_jobs([*crop], desk.facts.known(), garden, desk.today).into_iter().next()
+            coming_jobs([*crop], desk.known(), garden, desk.today).into_iter().next()
         });
         let grown = followed(&desk.facts.varieties, &crop.id);
         let name = grown.map_or_else(
@@ -355,7 +355,7 @@ pub(super) fn my_crops(desk: &mut Desk<'_>, page: u16) {
         let line = args().text("crop", name);
         lines.push(match next {
             Some(due) => {
-                let what = desk.speech.step_phrase(due.job.key.step, crop);
+                let what = due.what(crop, &desk.speech);
                 let window = &due.job.window;
                 let line = line.text("what", &what);
                 if window.ideal_from > desk.today {

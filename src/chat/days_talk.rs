@@ -148,7 +148,7 @@ fn begin_holiday(desk: &mut Desk<'_>, until: NaiveDate) {
     let mut lines = vec![desk.say("holiday-set", &args().text("date", desk.date(first)))];
     // What somebody grows is nobody else's business in a group.
     if let Some(garden) = desk.garden().filter(|_| desk.in_private()) {
-        let known = desk.facts.known();
+        let known = desk.known();
         let ending = jobs_before(desk.own_crops(), known, garden, desk.today, first);
         let line = |due: &crate::reminders::DueJob| {
             let crop = desk.crop(&due.job.key.crop)?;

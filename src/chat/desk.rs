@@ -3,11 +3,12 @@
 use chrono::{Datelike, NaiveDate};
 
 use crate::catalogue::Catalogue;
-use crate::club::{Club, Settings};
+use crate::club::{Club, Settings, Sowing};
 use crate::messages::{
     AnswerPress, Button, Buttons, ChatKind, Edit, Incoming, Outgoing, Role, Say, Topic, What,
 };
 use crate::planning::{Basis, Crop, CropId, Frost, Garden};
+use crate::reminders::Known;
 use crate::wording::{Args, Speech, args, shorten_to_limit};
 
 use super::facts::{Change, Expected, Facts, Outcome};
@@ -61,6 +62,16 @@ impl<'a> Desk<'a> {
 
     pub fn crop(&self, id: &CropId) -> Option<&'a Crop> {
         self.catalogue().get(id.as_str())
+    }
+
+    /// The crop of a sowing, as the variety that it remembers is grown.
+    pub fn crop_of(&self, sowing: &Sowing) -> Option<&'a Crop> {
+        self.catalogue.variety(sowing.crop.as_str(), sowing.variety.as_deref())
+    }
+
+    /// What is known of the member's work.
+    pub fn known(&self) -> Known<'a> {
+        self.facts.known(self.catalogue)
     }
 
     /// The crops of the member's plan that the catalogue still lists.

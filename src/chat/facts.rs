@@ -5,6 +5,7 @@ use chrono_tz::Tz;
 use serde::{Deserialize, Serialize};
 
 use super::understand::Subject;
+use crate::catalogue::Catalogue;
 use crate::club::{
     Club, ClubId, ClubList, Digest, Growing, Habits, Helper, JobMark, LanguageTag, LastChange,
     ListId, Mark, Member, MemberId, ReminderTime, Settings, Sowing, Units, Variety,
@@ -143,10 +144,10 @@ impl Facts {
         }
     }
 
-    /// What is known of the member's work.
+    /// What is known of the member's work; `catalogue` has the crops as they grow them.
     #[must_use]
-    pub fn known(&self) -> Known<'_> {
-        Known { marks: &self.marks, sowings: &self.sowings }
+    pub fn known<'a>(&'a self, catalogue: &'a Catalogue) -> Known<'a> {
+        Known { marks: &self.marks, sowings: &self.sowings, catalogue: Some(catalogue) }
     }
 
     /// Today at the member's place.
@@ -181,6 +182,8 @@ pub enum Expected {
     Crops,
     /// The hot and the wet months of a garden without frost.
     HotAndWet,
+    /// The same of the club's place.
+    ClubHotAndWet,
     /// Which crop a question meant; the question is asked again with it.
     WhichCrop {
         /// The question as it was asked.
@@ -332,6 +335,10 @@ pub enum Change {
     ClubDigest(Option<Digest>),
     /// The cold spell that the club waits out.
     ClubHold(Option<Hold>),
+    /// The hot and the wet months of the club's place, as they were written.
+    ClubHotAndWet(Option<String>),
+    /// Those months as they were understood.
+    ClubMonths(Option<HotAndWet>),
     /// A change of the club's lists.
     List(ListChange),
     /// This person is a helper of the club.
@@ -402,6 +409,7 @@ mod tests {
             (Expected::Holiday, r#""holiday""#),
             (Expected::Crops, r#""crops""#),
             (Expected::HotAndWet, r#""hot_and_wet""#),
+            (Expected::ClubHotAndWet, r#""club_hot_and_wet""#),
             (Expected::WhichToGrow, r#""which_to_grow""#),
             (Expected::Sown, r#""sown""#),
             (Expected::Variety, r#""variety""#),

@@ -3,9 +3,9 @@
 use crate::club::SettingFrom;
 use crate::messages::{Button, Press, Topic, What};
 use crate::planning::{
-    Basis, Frost, FrostDates, FrostError, Garden, HotAndWet, MonthDay, MonthsError,
+    Basis, Frost, FrostDates, FrostError, Garden, HotAndWet, MonthDay, Months, MonthsError,
 };
-use crate::wording::args;
+use crate::wording::{Args, args};
 
 use super::desk::Desk;
 use super::facts::{Change, Expected};
@@ -200,7 +200,7 @@ fn keep(desk: &mut Desk<'_>, topic: Topic, frost: Option<Frost>, ask_basis: bool
                 row.extend(basis_buttons(desk, topic, dates));
             }
         }
-        Some(Frost::Free) if topic == Topic::Mine => desk.expect(Expected::HotAndWet),
+        Some(Frost::Free) => desk.expect(months_of(topic)),
         _ => {}
     }
     let mut buttons = vec![row];
@@ -244,6 +244,7 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
     };
     match (topic, frost, days) {
         (Topic::Mine, Frost::Free, _) => desk.say_key("frost-set-free"),
+        (Topic::Club, Frost::Free, _) => desk.say_key("club-frost-set-free"),
         (Topic::Mine, _, Some(days)) => desk.say("frost-set", &args.number("days", days)),
         (Topic::Mine, _, None) => desk.say("frost-set-no-end", &args),
         (Topic::Club, _, Some(days)) => desk.say("club-frost-set", &args.number("days", days)),
@@ -253,12 +254,15 @@ fn confirmation(desk: &Desk<'_>, topic: Topic, frost: Option<Frost>) -> String {
 
 /// Keeps the hot and the wet months of a garden without frost, as they were written and as they
 /// were understood; asks again where they were not.
-pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
+pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, topic: Topic, text: &str) -> bool {
     const LONGEST: usize = 200;
+    if !desk.topic_allowed(topic) {
+        return true;
+    }
     // Frost dates after all.
     let reading = read_frost(text, desk.tongue.understanding.phrases());
     if matches!(reading, FrostReading::Dates { .. }) {
-        return frost_came(desk, Topic::Mine, text);
+        return frost_came(desk, topic, text);
     }
     // A question is a question, even while months are awaited.
     let understood = desk.tongue.understanding.understand(text, desk.today);
@@ -271,9 +275,17 @@ pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
     match months {
         Some(Ok(months)) => {
             let written: String = text.trim().chars().take(LONGEST).collect();
-            let answer = months_answer(desk, &written, months);
-            desk.change(Change::MemberHotAndWet(Some(written)));
-            desk.change(Change::MemberMonths(Some(months)));
+            let answer = months_answer(desk, topic, &written, months);
+            let (as_written, as_months) = match topic {
+                Topic::Mine => {
+                    (Change::MemberHotAndWet(Some(written)), { Change::MemberMonths(Some(months)) })
+                }
+                Topic::Club => {
+                    (Change::ClubHotAndWet(Some(written)), Change::ClubMonths(Some(months)))
+                }
+            };
+            desk.change(as_written);
+            desk.change(as_months);
             desk.reply(answer);
         }
         refused => {
@@ -281,15 +293,50 @@ pub(super) fn hot_and_wet_came(desk: &mut Desk<'_>, text: &str) -> bool {
                 Some(Err(MonthsError::All)) => desk.say_key("frost-months-all"),
                 _ => desk.say_key("frost-months-not-understood"),
             };
-            desk.expect(Expected::HotAndWet);
+            desk.expect(months_of(topic));
             desk.reply(answer);
         }
     }
     true
 }
 
+/// What is waited for once somebody has said that it never freezes.
+fn months_of(topic: Topic) -> Expected {
+    match topic {
+        Topic::Mine => Expected::HotAndWet,
+        Topic::Club => Expected::ClubHotAndWet,
+    }
+}
+
+/// The command that asks for the months once more.
+fn frost_command(topic: Topic) -> Args {
+    args().text(
+        "command",
+        match topic {
+            Topic::Mine => "/frost none",
+            Topic::Club => "/club frost none",
+        },
+    )
+}
+
+/// Where no frost decides: that the months are not known, or none of them as hot, and how to tell
+/// them. `None` where nothing is lacking.
+pub(super) fn months_lacking(desk: &Desk<'_>, garden: Garden) -> Option<String> {
+    if garden.frost != Frost::Free {
+        return None;
+    }
+    let topic = if desk.in_private() { Topic::Mine } else { Topic::Club };
+    match garden.months {
+        None => Some(desk.say("months-how-to", &frost_command(topic))),
+        Some(months) if months.hot() == Months::NONE => {
+            Some(desk.say("months-no-hot", &frost_command(topic)))
+        }
+        Some(_) => None,
+    }
+}
+
 /// The months repeated, with the season that they leave.
-fn months_answer(desk: &Desk<'_>, written: &str, months: HotAndWet) -> String {
+fn months_answer(desk: &Desk<'_>, topic: Topic, written: &str, months: HotAndWet) -> String {
     let args = args().text("months", written);
     let season = Garden::FROST_FREE.with_months(Some(months)).season_on(desk.today);
     match season.and_then(|season| Some((season.last_frost, season.dry?.heat))) {
@@ -297,6 +344,10 @@ fn months_answer(desk: &Desk<'_>, written: &str, months: HotAndWet) -> String {
             let month =
                 |date: chrono::NaiveDate| desk.speech.voice.month(chrono::Datelike::month(&date));
             let args = args.text("starts", month(starts)).text("heat", month(heat));
+            if months.hot() == Months::NONE {
+                let how = desk.say("months-no-hot", &frost_command(topic));
+                return format!("{} {how}", desk.say("frost-only-wet", &args));
+            }
             desk.say("frost-hot-and-wet", &args)
         }
         None => desk.say_key("frost-months-not-understood"),

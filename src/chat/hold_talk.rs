@@ -155,15 +155,13 @@ pub(super) fn now_line(desk: &Desk<'_>, on: NaiveDate) -> Option<String> {
 fn consequences(desk: &Desk<'_>, hold: Hold) -> Vec<String> {
     let Some(garden) = desk.garden() else { return Vec::new() };
     let bare = garden.holding(None);
-    let put_off: Vec<_> = coming_jobs(desk.own_crops(), desk.facts.known(), bare, desk.today)
+    let put_off: Vec<_> = coming_jobs(desk.own_crops(), desk.known(), bare, desk.today)
         .into_iter()
         .filter(|due| hold.keeps_waiting(&due.job))
         .collect();
     let names: Vec<String> = put_off
         .iter()
-        .filter_map(|due| {
-            Some(desk.speech.step_phrase(due.job.key.step, desk.crop(&due.job.key.crop)?))
-        })
+        .filter_map(|due| Some(due.what(desk.crop(&due.job.key.crop)?, &desk.speech)))
         .take(MOST_NAMED)
         .collect();
     if names.is_empty() {
@@ -175,7 +173,11 @@ fn consequences(desk: &Desk<'_>, hold: Hold) -> Vec<String> {
         put_off.iter().map(|due| &due.job.key).filter(|key| key.step == Step::PlantOut).collect();
     let seedlings: Vec<(&Crop, Seedling)> = waiting
         .into_iter()
-        .filter_map(|key| Some((desk.crop(&key.crop)?, seedling(desk, key)?)))
+        .filter_map(|key| {
+            let seedling = seedling(desk, key)?;
+            let variety = seedling.variety.as_deref();
+            Some((desk.catalogue().variety(key.crop.as_str(), variety)?, seedling))
+        })
         .collect();
     let told: Vec<String> = seedlings
         .iter()
@@ -192,6 +194,8 @@ fn consequences(desk: &Desk<'_>, hold: Hold) -> Vec<String> {
 struct Seedling {
     sown: NaiveDate,
     potted_up: bool,
+    /// The name of its variety, where it was recorded with one.
+    variety: Option<String>,
 }
 
 /// The seedling that a setting out is about, where its sowing was recorded or said to be done.
@@ -201,11 +205,14 @@ fn seedling(desk: &Desk<'_>, set_out: &JobKey) -> Option<Seedling> {
         let mark = desk.facts.marks.iter().find(|mark| mark.key == key)?.mark;
         if let Some(Mark::Done(on)) = mark { Some(on) } else { None }
     };
-    let sown = match set_out.sowing {
-        Some(_) => sowing_of(desk, set_out)?.sown_on,
-        None => done(Step::SowIndoors)?,
+    let (sown, variety) = match set_out.sowing {
+        Some(_) => {
+            let sowing = sowing_of(desk, set_out)?;
+            (sowing.sown_on, sowing.variety.clone())
+        }
+        None => (done(Step::SowIndoors)?, None),
     };
-    Some(Seedling { sown, potted_up: done(Step::PotUp).is_some() })
+    Some(Seedling { sown, potted_up: done(Step::PotUp).is_some(), variety })
 }
 
 /// What to do with a seedling that cannot wait.
@@ -213,7 +220,7 @@ fn cannot_wait(desk: &Desk<'_>, hold: Hold, crop: &Crop, seedling: &Seedling) ->
     let garden = desk.garden()?;
     let age = hold.until().signed_duration_since(seedling.sown).num_days();
     let about = args()
-        .text("crops", sentence(desk.speech.crops(&crop.id)))
+        .text("crops", sentence(&desk.speech.crops_of(&crop.id, seedling.variety.as_deref())))
         .text("age", desk.speech.voice.weeks(age));
     match hold.wait(crop, garden.place, seedling.sown, seedling.potted_up) {
         Wait::Can => None,

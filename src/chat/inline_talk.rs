@@ -5,9 +5,8 @@ use crate::messages::{AnswerInline, Article, OpenPrivate, Outgoing};
 use crate::planning::{CropId, Garden};
 use crate::wording::{sentence, shorten_to_limit};
 
-use super::answer::Asked;
 use super::desk::Desk;
-use super::own::Own;
+use super::question_talk::question_of;
 use super::understand::{Intent, Understood};
 
 /// The most crops that are offered at once; a phone shows no more without scrolling.
@@ -93,24 +92,7 @@ fn article(
     id: &str,
     title: &str,
 ) -> Option<Article> {
-    let own = (!desk.facts.crops.is_empty()).then_some(desk.facts.crops.as_slice());
-    let answer = Asked {
-        understood,
-        garden,
-        own_crops: own,
-        today: desk.today,
-        catalogue: desk.catalogue(),
-        own: Some(Own {
-            catalogue: &desk.knowledge.catalogue,
-            varieties: &desk.facts.varieties,
-            follows: true,
-            named: &[],
-            sowings: &desk.facts.sowings,
-            marks: &desk.facts.marks,
-        }),
-        speech: &desk.speech,
-    }
-    .answer();
+    let answer = question_of(desk, understood, garden, &[]).answer();
     let first = answer.text.lines().find(|line| !line.trim().is_empty())?.to_owned();
     let line = |text: &str| shorten_to_limit(text, LONGEST_LINE).into_owned();
     Some(Article {

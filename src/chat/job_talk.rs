@@ -16,6 +16,7 @@ use super::came_up_talk::{came_up, offer_to_sow_again};
 use super::crop_talk::{frost_needed, page_buttons, sentence_of_job};
 use super::desk::Desk;
 use super::facts::Change;
+use super::frost_talk::months_lacking;
 use super::hold_talk;
 use super::sowing_talk::{done_by_button, sowing_of, undone_by_button};
 use super::understand::{CameUp, Understood};
@@ -40,7 +41,9 @@ pub(super) fn now(desk: &mut Desk<'_>) {
             speech: &desk.speech,
         }
         .answer();
-        desk.reply(answer.text);
+        let lacking = months_lacking(desk, garden);
+        let text = [answer.text].into_iter().chain(lacking).collect::<Vec<_>>().join("\n");
+        desk.reply(text);
         return;
     }
     let (text, buttons) = jobs_page(desk, 0, desk.today);
@@ -59,13 +62,13 @@ fn jobs_page(
     on: NaiveDate,
 ) -> (String, crate::messages::Buttons) {
     let Some(garden) = desk.garden() else { return (frost_needed(desk), Vec::new()) };
-    let open = open_jobs(desk.own_crops(), desk.facts.known(), garden, on);
+    let open = open_jobs(desk.own_crops(), desk.known(), garden, on);
     let held = hold_talk::now_line(desk, on);
     let voice = &desk.speech.voice;
     let date = args().text("date", voice.date_with_weekday(on));
     if open.is_empty() {
         let nothing = desk.say("now-jobs-none", &date);
-        let coming = coming_jobs(desk.own_crops(), desk.facts.known(), garden, on);
+        let coming = coming_jobs(desk.own_crops(), desk.known(), garden, on);
         let next = coming.first().map(|due| sentence_of_job(desk, due));
         return (
             [Some(nothing), held, next].into_iter().flatten().collect::<Vec<_>>().join("\n"),
@@ -169,7 +172,7 @@ pub(super) fn answered(desk: &mut Desk<'_>, key: &JobKey, answer: JobAnswer) {
 fn later(desk: &Desk<'_>, key: &JobKey, otherwise: Window) -> Option<NaiveDate> {
     let crop = desk.crop(&key.crop)?;
     let as_named = desk.garden().and_then(|garden| {
-        let coming = coming_jobs([crop], desk.facts.known(), garden, desk.today);
+        let coming = coming_jobs([crop], desk.known(), garden, desk.today);
         coming.into_iter().find(|due| due.job.key == *key).map(|due| due.job.window)
     });
     later_day(&as_named.unwrap_or(otherwise), desk.facts.member.habits, desk.today)

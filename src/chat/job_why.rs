@@ -30,6 +30,8 @@ fn season_why(crop: &Crop, job: &Job, season: &Season, speech: &Speech) -> Strin
             .text("coolest", voice.date(dry.coolest_to));
         return if crop.outdoors.bears_heat {
             voice.say("why-months-bears-heat", &args)
+        } else if dry.by_rain {
+            voice.say("plan-why-months-rain", &args)
         } else {
             voice.say("plan-why-months", &args)
         };

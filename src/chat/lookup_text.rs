@@ -9,6 +9,7 @@ use crate::planning::{
 use crate::wording::{Speech, args, sentence};
 
 use super::caution_text::caution_line;
+use super::too_short_text::TooShort;
 
 /// The season's windows of a crop, a line each; one step's alone where it was asked for.
 ///
@@ -32,8 +33,8 @@ pub(super) fn when_text(
         );
     }
     if windows.season_too_short && windows.plant_out.is_empty() && windows.sow_outdoors.is_empty() {
-        let head = voice.say("verdict-season-too-short", &about);
-        return format!("{head}\n{}", voice.say("instead-faster-variety", &about));
+        let too_short = TooShort { crop, season: weighed.season, on: weighed.on, speech };
+        return format!("{}\n{}", too_short.verdict(), too_short.helps());
     }
     let steps: Vec<Step> = match step {
         Some(step) if !windows.of(step).is_empty() => vec![step],

@@ -1,5 +1,6 @@
 //! Pure deciding: an incoming message and the facts it asked for become an outcome.
 
+mod amiss_text;
 mod answer;
 mod came_up_talk;
 mod caution_text;
@@ -35,6 +36,8 @@ mod menu;
 mod month_words;
 mod needs;
 mod now_text;
+#[cfg(test)]
+mod one_voice_tests;
 mod onion_text;
 mod own;
 mod own_data_talk;
@@ -55,6 +58,7 @@ mod sowing_talk;
 mod sowing_tests;
 mod sowing_text;
 mod subscribe_talk;
+mod too_short_text;
 mod tray_list;
 mod tray_talk;
 mod tray_text;
@@ -63,6 +67,7 @@ mod undo_talk;
 mod variety_reading;
 mod variety_talk;
 mod variety_text;
+mod verdict_next;
 mod verdict_text;
 mod which_club_talk;
 mod whose;

@@ -59,23 +59,40 @@ impl<'a> Asked<'a> {
         subjects
     }
 
-    /// How the sowings of a crop that were made and still grow will ripen; none where the
+    /// How the sowings of a crop that were made and still grow will ripen, each with the crop as
+    /// its variety is grown; those of one variety where the question names one. None where the
     /// question names a day or a step, and so asks what would be.
-    pub(super) fn of_sowings(&self, crop: &Crop) -> Vec<Ripening> {
+    pub(super) fn of_sowings(&self, subject: &Subject<'a>) -> Vec<(Subject<'a>, Ripening)> {
         const MOST: usize = 3;
         let what_would_be = self.understood.date_given || self.understood.step.is_some();
         let Some(own) = self.own.filter(|_| !what_would_be) else { return Vec::new() };
+        let id = &subject.crop.id;
+        let named = subject.variety.filter(|variety| own.named.contains(&variety.id));
+        let is_meant =
+            |sowing: &Sowing| named.is_none_or(|variety| variety.is(id, sowing.variety.as_deref()));
         own.sowings
             .iter()
-            .filter(|sowing| sowing.crop == crop.id && sowing.lives())
-            .filter_map(|sowing| reckoned(crop, self.garden, sowing, own.marks))
-            // One whose harvest is over says nothing about this season.
-            .filter(|ripe| {
+            .filter(|sowing| sowing.crop == *id && sowing.lives() && is_meant(sowing))
+            .filter_map(|sowing| {
+                let subject = self.grown_for(sowing, own)?;
+                let crop = subject.crop.as_ref();
+                let ripe = reckoned(crop, self.garden, sowing, own.marks)?;
+                // One whose harvest is over says nothing about this season.
                 let lasts = chrono::TimeDelta::weeks(crop.harvest.lasts_weeks.max(1));
-                ripe.first_late + lasts >= self.today
+                (ripe.first_late + lasts >= self.today).then_some((subject, ripe))
             })
             .take(MOST)
             .collect()
+    }
+
+    /// The crop of a sowing as its variety is grown, or the one that is followed where it has none.
+    fn grown_for(&self, sowing: &Sowing, own: Own<'a>) -> Option<Subject<'a>> {
+        let crop = self.catalogue.variety(sowing.crop.as_str(), sowing.variety.as_deref())?;
+        let variety = match sowing.variety.as_deref() {
+            None => followed(own.varieties, &sowing.crop).filter(|_| own.follows),
+            name => own.varieties.iter().find(|variety| variety.is(&sowing.crop, name)),
+        };
+        Some(Subject { crop: Cow::Borrowed(crop), variety })
     }
 }
 

@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 
 use crate::catalogue::AmbiguousWord;
 use crate::messages::{Button, Buttons, Press};
-use crate::planning::{CropId, Verdict};
+use crate::planning::{CropId, Garden, Verdict};
 use crate::wording::args;
 
 use super::answer::Asked;
@@ -95,6 +95,36 @@ pub(super) fn meant(desk: &mut Desk<'_>, crop: &CropId, on: NaiveDate) {
     answer(desk, &understood, &named);
 }
 
+/// A question as it is asked at this desk, about `garden`; `named` are the numbers of the varieties
+/// that it names.
+pub(super) fn question_of<'q>(
+    desk: &'q Desk<'_>,
+    understood: &'q Understood,
+    garden: Garden,
+    named: &'q [i64],
+) -> Asked<'q> {
+    let private = desk.in_private();
+    let crops = &desk.facts.crops;
+    Asked {
+        understood,
+        garden,
+        // In private "what now" is about one's own list; in the group about everybody's crops.
+        own_crops: (private && !crops.is_empty()).then_some(crops.as_slice()),
+        today: desk.today,
+        catalogue: desk.catalogue(),
+        own: Some(Own {
+            catalogue: &desk.knowledge.catalogue,
+            varieties: &desk.facts.varieties,
+            follows: private,
+            named,
+            // What somebody sowed is nobody else's business in the group.
+            sowings: if private { &desk.facts.sowings } else { &[] },
+            marks: &desk.facts.marks,
+        }),
+        speech: &desk.speech,
+    }
+}
+
 fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
     if let Some(subject) = Subject::of(understood) {
         desk.change(Change::Asked(subject));
@@ -116,30 +146,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
         }
         None => {
             let member = &desk.facts.member;
-            crate::planning::Garden::FROST_FREE.with(member.place, member.cover)
+            Garden::FROST_FREE.with(member.place, member.cover)
         }
     };
-    // In private "what now" is about one's own list; in the group it is about everybody's crops.
-    let own =
-        (desk.in_private() && !desk.facts.crops.is_empty()).then_some(desk.facts.crops.as_slice());
-    let answer = Asked {
-        understood,
-        garden,
-        own_crops: own,
-        today: desk.today,
-        catalogue: desk.catalogue(),
-        own: Some(Own {
-            catalogue: &desk.knowledge.catalogue,
-            varieties: &desk.facts.varieties,
-            follows: desk.in_private(),
-            named,
-            // What somebody sowed is nobody else's business in the group.
-            sowings: if desk.in_private() { &desk.facts.sowings } else { &[] },
-            marks: &desk.facts.marks,
-        }),
-        speech: &desk.speech,
-    }
-    .answer();
+    let answer = question_of(desk, understood, garden, named).answer();
     let mut buttons = Vec::new();
     let may_remind = desk.in_private() && garden.season_on(desk.today).is_some();
     if let ([crop], true) = (understood.crops.as_slice(), may_remind) {
@@ -159,6 +169,10 @@ fn answer(desk: &mut Desk<'_>, understood: &Understood, named: &[i64]) {
         }));
     }
     let mut text = answer.text;
+    let by_season = matches!(understood.intent, Intent::CanStart | Intent::When | Intent::WhatNow);
+    if by_season && let Some(lacking) = super::frost_talk::months_lacking(desk, garden) {
+        text = format!("{text}\n{lacking}");
+    }
     let bulbs = |id: &CropId| desk.crop(id).is_some_and(|crop| crop.outdoors.bulbs_by_daylength);
     let about_start = matches!(understood.intent, Intent::CanStart | Intent::When | Intent::How);
     if about_start && understood.crops.iter().any(bulbs) {

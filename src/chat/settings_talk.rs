@@ -27,7 +27,9 @@ pub(super) fn show(desk: &mut Desk<'_>) {
         }
         (None, _) => desk.say_key("settings-frost-none"),
     });
-    if let Some(months) = &member.hot_and_wet {
+    let clubs = desk.facts.club.as_ref().filter(|_| member.months.is_none());
+    let months = member.hot_and_wet.as_ref().or(clubs.and_then(|club| club.hot_and_wet.as_ref()));
+    if let Some(months) = months {
         lines.push(desk.say("settings-hot-and-wet", &args().text("months", months)));
     }
     lines.extend(place_talk::settings_lines(desk));

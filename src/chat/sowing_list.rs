@@ -41,7 +41,7 @@ fn show(desk: &mut Desk<'_>, page: u16, without: Option<i64>) {
         .iter()
         .filter(|sowing| Some(sowing.id) != without)
         .filter(|sowing| {
-            let plan = desk.crop(&sowing.crop).map(|crop| plan_of(desk, crop, sowing));
+            let plan = desk.crop_of(sowing).map(|crop| plan_of(desk, crop, sowing));
             let last = plan.and_then(|plan| plan.steps.last().map(|(_, window)| window.to));
             !is_over(sowing, last, today)
         })
@@ -82,8 +82,8 @@ fn show(desk: &mut Desk<'_>, page: u16, without: Option<i64>) {
 /// A sowing with its next step.
 fn line(desk: &Desk<'_>, sowing: &Sowing) -> String {
     let what = sentence(&sowing_words(desk, sowing));
-    let next = desk.crop(&sowing.crop).and_then(|crop| {
-        let steps = steps_left(crop, sowing, desk.facts.known(), desk.garden());
+    let next = desk.crop_of(sowing).and_then(|crop| {
+        let steps = steps_left(crop, sowing, desk.known(), desk.garden());
         let job = steps.into_iter().find(|job| job.window.to >= desk.today)?;
         Some((crop, job))
     });

@@ -2,11 +2,12 @@
 
 use chrono::{NaiveDate, TimeDelta};
 
-use crate::club::{MOST_PLANTS, Mark, Sowing};
+use crate::club::{MOST_PLANTS, Mark, Sowing, followed};
 use crate::messages::{Buttons, Press};
 use crate::planning::{Crop, CropId, Garden, JobKey, Step, Way, best_ways, sowing_place};
 use crate::wording::args;
 
+use super::amiss_text::amiss;
 use super::answer::unknown_name;
 use super::desk::Desk;
 use super::emergence_answer::{bounds, is_believed, whole};
@@ -83,7 +84,7 @@ pub(super) fn sown_came(desk: &mut Desk<'_>, text: &str) -> bool {
 /// What a text tells of sowings; a variety's name stands for its crop.
 fn sown_in(desk: &Desk<'_>, text: &str, on: NaiveDate) -> SownText {
     let own = OwnName::all(&desk.facts.varieties);
-    desk.tongue.understanding.sown_in_own(text, on, &own).0
+    desk.tongue.understanding.sown_in_own(text, on, &own)
 }
 
 /// The sowings that were told, or the one sentence that says why there are none.
@@ -117,30 +118,47 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
     }
     let room_c = warmth.map(whole);
     let mut sowings = Vec::new();
-    for (id, count) in told.crops.iter().take(MOST_AT_ONCE) {
+    for (at, (id, count)) in told.crops.iter().take(MOST_AT_ONCE).enumerate() {
         if count.is_some_and(|count| !(1..=MOST_PLANTS).contains(&count)) {
             let most = args().number("most", i64::from(MOST_PLANTS));
             return Err(desk.say("sown-bad-count", &most));
         }
-        let Some(crop) = desk.crop(id) else { return Err(desk.say_key("sown-how-to")) };
+        let variety = variety_of(desk, id, told.varieties.get(at).copied().flatten());
+        let crop = desk.catalogue().variety(id.as_str(), variety.as_deref());
+        let Some(crop) = crop else { return Err(desk.say_key("sown-how-to")) };
         let Some(way) = told.way.or_else(|| usual_way(crop, desk.garden(), on)) else {
             return Err(desk.say("sown-planted", &desk.speech.about(id)));
         };
         if crop.ways.is_empty() {
             return Err(desk.say("sown-planted", &desk.speech.about(id)));
         }
-        let sowing = Sowing { count: *count, room_c, ..new_sowing(desk, crop, way, on) };
+        let sowing = Sowing { count: *count, room_c, ..new_sowing(desk, crop, variety, way, on) };
         sowings.push(sowing);
     }
     Ok(sowings)
 }
 
-/// A sowing of which only the crop, the way and the day are known.
-fn new_sowing(desk: &Desk<'_>, crop: &Crop, way: Way, on: NaiveDate) -> Sowing {
+/// The name of the variety that a sowing of a crop is of: the one with the number that was told,
+/// or else the one that is followed; `None` where that has no name.
+fn variety_of(desk: &Desk<'_>, crop: &CropId, told: Option<i64>) -> Option<String> {
+    let kept = &desk.facts.varieties;
+    let told = told.and_then(|number| kept.iter().find(|variety| variety.id == number));
+    told.or_else(|| followed(kept, crop))?.name.clone()
+}
+
+/// A sowing of which only the crop, its variety, the way and the day are known.
+fn new_sowing(
+    desk: &Desk<'_>,
+    crop: &Crop,
+    variety: Option<String>,
+    way: Way,
+    on: NaiveDate,
+) -> Sowing {
     let (label, season) = sowing_place(crop, desk.garden(), way, on);
     Sowing {
         id: 0,
         crop: crop.id.clone(),
+        variety,
         way,
         count: None,
         sown_on: on,
@@ -169,9 +187,10 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
     let mut parts = Vec::new();
     let mut lines = Vec::new();
     let mut new_crops: Vec<CropId> = Vec::new();
+    let mut by_button: Vec<i64> = Vec::new();
     let whole = sowings.len() <= MOST_WHOLE;
     for sowing in sowings {
-        let Some(crop) = desk.crop(&sowing.crop) else { continue };
+        let Some(crop) = desk.crop_of(&sowing) else { continue };
         // What was sown is the member's own from then on, whatever becomes of a list.
         if !desk.facts.growing.own.contains(&sowing.crop) && !new_crops.contains(&sowing.crop) {
             new_crops.push(sowing.crop.clone());
@@ -183,17 +202,22 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
             short_follow_up(desk, crop, &sowing)
         };
         let head = desk.say("sown-noted", &args().text("what", what));
-        lines.push([Some(head), follow_up].into_iter().flatten().collect::<Vec<_>>().join("\n"));
-        // What a button said already today is this sowing, now with its number.
+        let amiss = amiss(desk, crop, &sowing);
+        let told = [Some(head), amiss, follow_up].into_iter().flatten();
+        lines.push(told.collect::<Vec<_>>().join("\n"));
+        // What a button said already today is this sowing, now with its number and variety.
         let same = desk.facts.sowings.iter().find(|kept| {
             kept.lives()
                 && kept.job.is_some()
                 && kept.count.is_none()
+                && !by_button.contains(&kept.id)
                 && (&kept.crop, kept.way, kept.sown_on)
                     == (&sowing.crop, sowing.way, sowing.sown_on)
         });
+        by_button.extend(same.map(|kept| kept.id));
         parts.push(match same {
             Some(kept) => Change::KeepSowing(Sowing {
+                variety: sowing.variety,
                 count: sowing.count,
                 room_c: sowing.room_c,
                 ..kept.clone()
@@ -235,7 +259,13 @@ pub(super) fn done_by_button(desk: &Desk<'_>, key: &JobKey) -> Vec<Change> {
     if desk.facts.sowings.iter().any(|sowing| of_job(&sowing)) {
         return vec![mark];
     }
-    let Some(crop) = desk.crop(&key.crop) else { return vec![mark] };
+    // One more of a series is like the one before it.
+    let variety = match sowing_of(desk, key) {
+        Some(before) => before.variety.clone(),
+        None => variety_of(desk, &key.crop, None),
+    };
+    let crop = desk.catalogue().variety(key.crop.as_str(), variety.as_deref());
+    let Some(crop) = crop else { return vec![mark] };
     // What was told in words today is this job's sowing.
     let told = desk.facts.sowings.iter().find(|sowing| {
         sowing.lives()
@@ -249,7 +279,7 @@ pub(super) fn done_by_button(desk: &Desk<'_>, key: &JobKey) -> Vec<Change> {
             label: key.label,
             season: key.season,
             job: Some(key.clone()),
-            ..new_sowing(desk, crop, way, desk.today)
+            ..new_sowing(desk, crop, variety, way, desk.today)
         }),
     };
     vec![sowing, mark]
@@ -284,27 +314,23 @@ pub(super) fn sowing_of<'d>(desk: &Desk<'d>, key: &JobKey) -> Option<&'d Sowing>
 /// Records a sowing of today like an earlier one, by a button.
 pub(super) fn sow_again(desk: &mut Desk<'_>, id: i64) {
     let like = desk.facts.sowings.iter().find(|sowing| sowing.id == id).cloned();
-    let Some((like, crop)) = like.and_then(|like| Some((like.clone(), desk.crop(&like.crop)?)))
+    let Some((like, crop)) = like.and_then(|like| Some((like.clone(), desk.crop_of(&like)?)))
     else {
         let notice = desk.say_key("notice-job-gone");
         desk.answer_press(Some(notice));
         return;
     };
     // A second press of the same button records nothing more.
-    let again = desk.facts.sowings.iter().any(|sowing| {
-        sowing.id > like.id
-            && (&sowing.crop, sowing.way, sowing.sown_on) == (&like.crop, like.way, desk.today)
-    });
-    if again {
+    let sowing = Sowing {
+        count: like.count,
+        room_c: like.room_c,
+        ..new_sowing(desk, crop, like.variety.clone(), like.way, desk.today)
+    };
+    if desk.facts.sowings.iter().any(|kept| kept.id > like.id && kept.like(&sowing)) {
         let notice = desk.say_key("notice-sown-already");
         desk.answer_press(Some(notice));
         return;
     }
-    let sowing = Sowing {
-        count: like.count,
-        room_c: like.room_c,
-        ..new_sowing(desk, crop, like.way, desk.today)
-    };
     record(desk, vec![sowing]);
 }
 

@@ -9,15 +9,15 @@ use crate::wording::{args, sentence};
 use super::coming_up_text::coming_up_lines;
 use super::desk::Desk;
 
-/// "12 basil, sown indoors on April 22".
+/// "12 basil, sown indoors on April 22", with the name of its variety where that is known.
 pub(super) fn sowing_words(desk: &Desk<'_>, sowing: &Sowing) -> String {
-    let crops = desk.speech.crops(&sowing.crop);
+    let crops = desk.speech.crops_of(&sowing.crop, sowing.variety.as_deref());
     let crops = match sowing.count {
         Some(count) => {
             let counted = args().number("count", i64::from(count));
             desk.say("sowing-count", &counted.text("crops", crops))
         }
-        None => crops.to_owned(),
+        None => crops,
     };
     let args = args().text("crops", crops).text("date", desk.date(sowing.sown_on));
     match sowing.way {
@@ -37,7 +37,7 @@ pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> 
 }
 
 fn coming_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Vec<String> {
-    coming_up_lines(desk, crop, sowing.way, sowing.room_c.is_some(), plan)
+    coming_up_lines(desk, crop, sowing, plan)
 }
 
 /// That plants sown too early outgrow their cells before they can go out, and when to sow again.

@@ -2,6 +2,7 @@
 
 use chrono::TimeDelta;
 
+use crate::club::followed;
 use crate::planning::{
     Crop, CropId, DAYS_AHEAD, Garden, LeftOut, MOST_CELLS, NoTray, Seedling, Step, USUAL_CELLS,
     Wanted, Way, lay_out,
@@ -14,6 +15,7 @@ use super::crop_talk::frost_needed;
 use super::desk::Desk;
 use super::tray_list::{ListError, pieces};
 use super::tray_text::TrayTelling;
+use super::understand::OwnName;
 
 /// `/trays`: the member's list, or the crops that follow with their cells.
 pub(super) fn trays(desk: &mut Desk<'_>, rest: &str) {
@@ -45,7 +47,7 @@ fn of_these(desk: &Desk<'_>, garden: Garden, written: &str) -> String {
     for piece in pieces {
         let cells = piece.cells.unwrap_or(USUAL_CELLS);
         let (crops, unclear) = crops_named(desk, &piece.names);
-        wanted.extend(crops.into_iter().map(|crop| Wanted { crop, cells }));
+        wanted.extend(crops.into_iter().map(|(crop, variety)| Wanted { crop, variety, cells }));
         notes.extend(unclear);
     }
     if wanted.is_empty() {
@@ -59,8 +61,30 @@ fn of_these(desk: &Desk<'_>, garden: Garden, written: &str) -> String {
     lines.join("\n")
 }
 
+/// A crop, and the name of the variety by whose packet it is grown, where it has one.
+type Grown<'k> = (&'k Crop, Option<&'k str>);
+
+/// A crop as the variety of this number is grown or, without one, the variety that is followed.
+fn grown<'k>(desk: &Desk<'k>, id: &CropId, number: Option<i64>) -> Option<Grown<'k>> {
+    let kept = &desk.facts.varieties;
+    let named = kept.iter().find(|variety| Some(variety.id) == number);
+    let variety = named.or_else(|| followed(kept, id));
+    // In a group a crop is everybody's, and no packet counts.
+    let name = variety.filter(|_| desk.in_private()).and_then(|variety| variety.name.as_deref());
+    Some((desk.catalogue().variety(id.as_str(), name)?, name))
+}
+
 /// The crops that a piece of the list names, and what to say of the rest of it.
-fn crops_named<'k>(desk: &Desk<'k>, names: &str) -> (Vec<&'k Crop>, Vec<String>) {
+fn crops_named<'k>(desk: &Desk<'k>, names: &str) -> (Vec<Grown<'k>>, Vec<String>) {
+    let own = OwnName::all(&desk.facts.varieties);
+    let told = desk.tongue.understanding.sown_in_own(names, desk.today, &own);
+    if told.varieties.iter().any(Option::is_some) && told.unknown.is_empty() {
+        let crops = told.crops.iter().zip(&told.varieties);
+        return (
+            crops.filter_map(|((id, _), number)| grown(desk, id, *number)).collect(),
+            Vec::new(),
+        );
+    }
     let list = desk.tongue.understanding.crops_in(names);
     let mut found = list.found;
     let mut notes = Vec::new();
@@ -86,7 +110,7 @@ fn crops_named<'k>(desk: &Desk<'k>, names: &str) -> (Vec<&'k Crop>, Vec<String>)
         }
     }
     notes.extend(list.unknown.iter().map(|n| unknown_name(&n.written, &n.near, &desk.speech)));
-    (found.iter().filter_map(|id| desk.crop(id)).collect(), notes)
+    (found.iter().filter_map(|id| grown(desk, id, None)).collect(), notes)
 }
 
 /// Trays for the member's crops whose good days for sowing indoors begin within two weeks.
@@ -97,13 +121,16 @@ fn of_the_list(desk: &Desk<'_>, garden: Garden) -> String {
     }
     let soon = desk.today + TimeDelta::days(DAYS_AHEAD);
     let is_due = |crop: &&Crop| {
-        coming_jobs([*crop], desk.facts.known(), garden, desk.today)
+        coming_jobs([*crop], desk.known(), garden, desk.today)
             .iter()
             .any(|due| due.job.key.step == Step::SowIndoors && due.job.window.ideal_from <= soon)
     };
     let (due, others): (Vec<&Crop>, Vec<&Crop>) = own.into_iter().partition(is_due);
-    let wanted: Vec<Wanted<'_>> =
-        due.into_iter().map(|crop| Wanted { crop, cells: USUAL_CELLS }).collect();
+    let wanted: Vec<Wanted<'_>> = due
+        .into_iter()
+        .filter_map(|crop| grown(desk, &crop.id, None))
+        .map(|(crop, variety)| Wanted { crop, variety, cells: USUAL_CELLS })
+        .collect();
     let plan = lay_out(&wanted, garden, desk.today);
     let mut lines = if plan.trays.is_empty() {
         vec![desk.say_key("trays-none-of-list")]
@@ -131,8 +158,14 @@ enum Rest {
 
 impl Rest {
     fn of(desk: &Desk<'_>, crop: &Crop, garden: Garden) -> Self {
-        let not_yet =
-            |next| Self::NotYet(LeftOut { crop: crop.id.clone(), reason: NoTray::TooEarly, next });
+        let not_yet = |next| {
+            Self::NotYet(LeftOut {
+                crop: crop.id.clone(),
+                variety: None,
+                reason: NoTray::TooEarly,
+                next,
+            })
+        };
         if crop.ways.first() != Some(&Way::Indoors) {
             return Self::InPlace;
         }

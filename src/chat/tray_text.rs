@@ -47,11 +47,11 @@ impl TrayTelling<'_> {
 
     /// A line for each stretch and pot, with the crops that share it.
     fn all_to_pot_up(&self, plan: &TrayPlan<'_>) -> Vec<String> {
-        let mut shared: Vec<(PotUp, Vec<&CropId>)> = Vec::new();
+        let mut shared: Vec<(PotUp, Vec<&Seedling<'_>>)> = Vec::new();
         for (seedling, pot_up) in plan.to_pot_up() {
             match shared.iter_mut().find(|(other, _)| *other == pot_up) {
-                Some((_, crops)) => crops.push(&seedling.crop.id),
-                None => shared.push((pot_up, vec![&seedling.crop.id])),
+                Some((_, seedlings)) => seedlings.push(seedling),
+                None => shared.push((pot_up, vec![seedling])),
             }
         }
         shared.into_iter().map(|(pot_up, crops)| self.pot_up(crops, pot_up)).collect()
@@ -87,7 +87,9 @@ impl TrayTelling<'_> {
 
     fn with_cells(&self, standing: &Standing<'_>) -> String {
         let seedling = &standing.seedling;
-        let about = self.speech.about(&seedling.crop.id).number("cells", i64::from(standing.cells));
+        let about = args()
+            .text("crops", self.speech.crops_of(&seedling.crop.id, seedling.variety))
+            .number("cells", i64::from(standing.cells));
         let voice = &self.speech.voice;
         match seedling.better_from {
             Some(good) => voice.say("tray-crop-early", &about.text("date", self.date(good))),
@@ -121,9 +123,9 @@ impl TrayTelling<'_> {
             return voice.say("tray-why-together", &about);
         };
         let others = plan.trays.iter().flat_map(|tray| &tray.crops);
-        let has_company = others.map(|other| &other.seedling).any(|other| {
-            other.crop.id != alone.seedling.crop.id && may_share_a_tray(other, &alone.seedling)
-        });
+        let has_company = others
+            .map(|other| &other.seedling)
+            .any(|other| !other.is_of(&alone.seedling) && may_share_a_tray(other, &alone.seedling));
         if has_company {
             self.speech.plain("tray-why-no-gain")
         } else {
@@ -159,10 +161,18 @@ impl TrayTelling<'_> {
 
     /// When crops are potted up, and into what.
     #[must_use]
-    pub fn pot_up<'i>(&self, crops: impl IntoIterator<Item = &'i CropId>, pot_up: PotUp) -> String {
+    pub fn pot_up<'s, 'c: 's>(
+        &self,
+        seedlings: impl IntoIterator<Item = &'s Seedling<'c>>,
+        pot_up: PotUp,
+    ) -> String {
         let voice = &self.speech.voice;
         let days = voice.range(pot_up.from, pot_up.by);
-        let about = args().text("crops", self.plurals(crops)).text("days", days);
+        let names: Vec<String> = seedlings
+            .into_iter()
+            .map(|seedling| self.speech.crops_of(&seedling.crop.id, seedling.variety))
+            .collect();
+        let about = args().text("crops", voice.list_and(&names)).text("days", days);
         match pot_up.pot_mm {
             Some(mm) => voice.say("tray-pot-up", &about.text("pot", voice.length_mm(mm))),
             None => voice.say("tray-pot-up-plain", &about),
@@ -196,7 +206,8 @@ impl TrayTelling<'_> {
     #[must_use]
     pub fn left_out_line(&self, left_out: &LeftOut) -> String {
         let voice = &self.speech.voice;
-        let about = self.speech.about(&left_out.crop);
+        let crops = self.speech.crops_of(&left_out.crop, left_out.variety.as_deref());
+        let about = args().text("crops", crops);
         let next = left_out.next.map(|next| self.date(next));
         sentence(&match (left_out.reason, next) {
             (NoTray::NeverThisWay, _) => voice.say("reason-never-sown-indoors", &about),

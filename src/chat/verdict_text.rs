@@ -1,15 +1,16 @@
-//! A verdict in words: the verdict first, why in numbers, then the next thing to do.
+//! A verdict in words: the verdict first, and why in numbers.
 
 use chrono::{Datelike, NaiveDate};
 
 use crate::planning::{
-    Assessment, Basis, Crop, Disturbance, Frost, Garden, HarvestKind, Label, Reason, Ripening,
-    Step, Verdict, Window, assess, oldest_weeks, ripening_of,
+    Assessment, Basis, Crop, Frost, Garden, HarvestKind, Label, Reason, Ripening, Step, Verdict,
+    oldest_weeks, ripening_of,
 };
 use crate::wording::{Args, Speech, args, sentence};
 
 use super::caution_text::caution_lines;
 use super::place_text::{cover_line, place_line};
+use super::too_short_text::needs_cold;
 
 /// What a verdict is told about.
 pub(super) struct Telling<'a> {
@@ -101,6 +102,9 @@ impl Telling<'_> {
         };
         let what = self.speech.step_phrase(assessment.step, self.crop);
         let args = args.text("what", &what);
+        if self.second_best() {
+            return voice.say("verdict-second-best", &args);
+        }
         match verdict {
             Verdict::TooEarly => voice.say("verdict-too-early", &args),
             Verdict::Early => voice.say("verdict-early", &args),
@@ -110,9 +114,7 @@ impl Telling<'_> {
             }
             Verdict::OnTime => voice.say("verdict-on-time", &args),
             Verdict::Late => voice.say("verdict-late", &args),
-            Verdict::TooLate if assessment.windows.season_too_short => {
-                voice.say("verdict-season-too-short", &args)
-            }
+            Verdict::TooLate if assessment.windows.season_too_short => self.too_short().verdict(),
             Verdict::TooLate => match self.label() {
                 Label::Spring if self.another_this_season() => {
                     voice.say("verdict-too-late-for-spring", &args)
@@ -124,8 +126,14 @@ impl Telling<'_> {
         }
     }
 
+    /// Whether it can be done, while sowing in place is the better way.
+    fn second_best(&self) -> bool {
+        let workable = self.assessment.verdict().is_some_and(Verdict::workable);
+        workable && self.assessment.step == Step::SowIndoors && self.assessment.better_outdoors
+    }
+
     /// The reason in numbers.
-    fn why(&self) -> Option<String> {
+    pub(super) fn why(&self) -> Option<String> {
         let verdict = match self.assessment.verdict {
             Ok(verdict) => verdict,
             Err(Reason::NoFrostHere) => return Some(self.speech.plain("why-no-frost")),
@@ -152,59 +160,6 @@ impl Telling<'_> {
         (!parts.is_empty()).then(|| parts.join(" "))
     }
 
-    /// The next thing to do.
-    fn next(&self) -> Vec<String> {
-        let voice = &self.speech.voice;
-        let mut lines = Vec::new();
-        let Ok(verdict) = self.assessment.verdict else {
-            lines.extend(self.other_step());
-            return lines;
-        };
-        if let Some(window) = self.assessment.window {
-            let span = |w: &Window| voice.range(w.ideal_from, w.ideal_to);
-            match verdict {
-                Verdict::TooEarly if window.ideal_from < window.ideal_to => {
-                    let args = self.args().text("days", span(&window));
-                    lines.push(voice.say("next-best-days", &args));
-                }
-                Verdict::Early => lines.extend(self.care(&window)),
-                Verdict::OnTime => {
-                    let args = self
-                        .args()
-                        .text("until", self.date(window.ideal_to))
-                        .text("last", self.date(window.to));
-                    let key_same = window.to <= window.ideal_to;
-                    lines.push(if key_same {
-                        voice.say("next-good-until-only", &args)
-                    } else {
-                        voice.say("next-good-until", &args)
-                    });
-                    lines.extend(self.how_in_short());
-                }
-                Verdict::Late => {
-                    let args = self.args().text("last", self.date(window.to));
-                    lines.push(voice.say("next-last-day", &args));
-                }
-                Verdict::TooEarly | Verdict::TooLate => {}
-            }
-        }
-        if self.assessment.both {
-            if let Some(from) = self.step_opens(Step::SowOutdoors) {
-                let args = self.args().text("from", self.date(from));
-                lines.push(voice.say("next-both", &args));
-            }
-        } else if self.assessment.better_outdoors
-            && self.assessment.step == Step::SowIndoors
-            && verdict != Verdict::TooLate
-        {
-            lines.extend(self.other_step());
-        }
-        if verdict == Verdict::TooLate {
-            lines.extend(self.instead());
-        }
-        lines
-    }
-
     /// Where no frost decides, what the hot and the wet months say.
     fn why_months(&self, verdict: Verdict) -> Option<String> {
         if matches!(self.assessment.step, Step::PotUp | Step::HardenOff) {
@@ -221,14 +176,26 @@ impl Telling<'_> {
         let bears_heat = self.crop.outdoors.bears_heat;
         let ended = self.assessment.window.map(|window| self.date(window.to));
         let counted = match (verdict, ended) {
+            // What lacks is cold, and no time.
+            (Verdict::TooLate, _) if needs_cold(self.crop) => return None,
             (Verdict::TooLate, _) if self.assessment.windows.season_too_short => {
-                return Some(voice.say("why-months-short", &args));
+                return Some(if dry.by_rain {
+                    voice.say("why-months-short-rain", &args)
+                } else {
+                    voice.say("why-months-short", &args)
+                });
             }
             (Verdict::TooLate, Some(ended)) if !bears_heat => {
-                return Some(voice.say("why-months-too-late", &args.text("ended", ended)));
+                let args = args.text("ended", ended);
+                return Some(if dry.by_rain {
+                    voice.say("why-months-too-late-rain", &args)
+                } else {
+                    voice.say("why-months-too-late", &args)
+                });
             }
             (Verdict::TooLate | Verdict::Late, _) => return None,
             _ if bears_heat => voice.say("why-months-bears-heat", &args),
+            _ if dry.by_rain => voice.say("why-months-rain", &args),
             _ => voice.say("why-months", &args),
         };
         let age = (self.assessment.step == Step::SowIndoors).then(|| self.why_age(verdict));
@@ -305,10 +272,8 @@ impl Telling<'_> {
         let cost = match self.crop.harvest.kind {
             _ if self.crop.crops_in_year > 1 => None,
             HarvestKind::Once => self.ripe().map(|ripe| {
-                let args = self
-                    .args()
-                    .text("ready", self.date(ripe.first_late))
-                    .text("end", self.date(ripe.end));
+                let ready = voice.range(ripe.first_early, ripe.first_late);
+                let args = self.args().text("ready", ready).text("end", self.date(ripe.end));
                 voice.say("cost-once", &args)
             }),
             HarvestKind::Continuing => Some(voice.say("cost-continuing", &args)),
@@ -380,132 +345,8 @@ impl Telling<'_> {
         })
     }
 
-    /// What an early start asks for.
-    fn care(&self, window: &Window) -> Option<String> {
-        let voice = &self.speech.voice;
-        let args = self.args().text("next", self.date(window.ideal_from));
-        Some(match self.assessment.step {
-            Step::SowIndoors => {
-                let indoors = self.crop.indoors.as_ref()?;
-                let potting_up = indoors.stay_weeks.potted_up.is_some();
-                match (potting_up, self.crop.disturbance) {
-                    (true, _) => voice.say("care-pot-up", &args),
-                    (false, Disturbance::Resents) => voice.say("care-own-cell", &args),
-                    (false, Disturbance::Tolerates) => voice.say("care-light", &args),
-                }
-            }
-            Step::SowOutdoors => voice.say("care-cover-sowing", &args),
-            Step::PlantOut if self.crop.ways.is_empty() => voice.say("care-cover-planting", &args),
-            Step::PlantOut => voice.say("care-cover", &args),
-            Step::HardenOff | Step::PotUp => voice.say("care-harden-off", &args),
-            _ => return None,
-        })
-    }
-
-    /// Depth, warmth and days to come up, in a line.
-    fn how_in_short(&self) -> Option<String> {
-        let voice = &self.speech.voice;
-        let seed = &self.crop.seed;
-        match self.assessment.step {
-            Step::SowIndoors | Step::SowOutdoors => {
-                let depth = seed.depth_mm.as_ref()?.is;
-                let emerge = seed.emerge_days.as_ref()?.is;
-                let place = self.garden.place.filter(|_| self.assessment.step == Step::SowIndoors);
-                let emerge = place.map_or(emerge, |place| place.emerge_days(emerge));
-                let soil = seed.soil_c.as_ref()?;
-                let args = self
-                    .args()
-                    .text("depth", voice.length_range_mm(depth.low, depth.high))
-                    .text("warmth", voice.temperature_range(soil.optimum.low, soil.optimum.high))
-                    .text("days", voice.days_range(emerge.low, emerge.high));
-                Some(if depth.high == 0 {
-                    voice.say("how-short-surface", &args)
-                } else {
-                    voice.say("how-short", &args)
-                })
-            }
-            Step::PlantOut => {
-                let plants = self.crop.outdoors.spacing_cm.plants * 10;
-                let args = self.args().text("apart", voice.length_mm(plants));
-                Some(voice.say("how-short-spacing", &args))
-            }
-            _ => None,
-        }
-    }
-
-    /// Where a step never applies or sowing in place is better: that other step's dates.
-    fn other_step(&self) -> Option<String> {
-        let voice = &self.speech.voice;
-        let step = match self.assessment.step {
-            Step::SowIndoors if !self.assessment.windows.sow_outdoors.is_empty() => {
-                Step::SowOutdoors
-            }
-            Step::SowOutdoors if !self.assessment.windows.sow_indoors.is_empty() => {
-                Step::SowIndoors
-            }
-            Step::PlantOut | Step::HardenOff | Step::PotUp
-                if !self.assessment.windows.sow_outdoors.is_empty()
-                    && self.crop.indoors.is_none() =>
-            {
-                Step::SowOutdoors
-            }
-            Step::SowIndoors | Step::SowOutdoors => Step::PlantOut,
-            _ => return None,
-        };
-        let other = assess(self.crop, self.garden, step, self.assessment.on);
-        let what = self.speech.step_phrase(step, self.crop);
-        let window = other.window?;
-        let args = self
-            .args()
-            .text("what", &what)
-            .text("from", self.date(window.ideal_from))
-            .text("until", self.date(window.to));
-        Some(match other.verdict()? {
-            Verdict::TooEarly => voice.say("other-from", &args),
-            Verdict::Early | Verdict::OnTime | Verdict::Late => voice.say("other-now", &args),
-            Verdict::TooLate => {
-                voice.say("other-from", &args.text("from", self.date(other.next_date?)))
-            }
-        })
-    }
-
-    /// What to do instead of what is too late.
-    fn instead(&self) -> Vec<String> {
-        let voice = &self.speech.voice;
-        let mut lines = Vec::new();
-        let on = self.assessment.on;
-        for (step, key) in
-            [(Step::SowOutdoors, "instead-sow-outdoors"), (Step::PlantOut, "instead-buy-plants")]
-        {
-            if step == self.assessment.step || self.assessment.step == Step::PlantOut {
-                continue;
-            }
-            let other = assess(self.crop, self.garden, step, on);
-            let open = other.verdict().is_some_and(Verdict::workable);
-            if let Some(window) = other.window.filter(|_| open) {
-                let args = self.args().text("until", self.date(window.to));
-                lines.push(match key {
-                    "instead-sow-outdoors" => voice.say("instead-sow-outdoors", &args),
-                    _ => voice.say("instead-buy-plants", &args),
-                });
-                break;
-            }
-        }
-        if let Some(next) = self.assessment.next_date {
-            let args = self.args().text("next", self.date(next));
-            lines.push(if self.another_this_season() {
-                voice.say("instead-autumn", &args)
-            } else {
-                voice.say("instead-next-season", &args)
-            });
-        } else {
-            lines.push(voice.say("instead-faster-variety", &self.args()));
-        }
-        lines
-    }
-
     /// Whether the next window still belongs to the season that was missed.
-    fn another_this_season(&self) -> bool {
+    pub(super) fn another_this_season(&self) -> bool {
         let (Some(next), Some(season)) = (self.assessment.next_date, self.assessment.season) else {
             return false;
         };
@@ -516,18 +357,12 @@ impl Telling<'_> {
         ripening_of(self.crop, self.assessment)
     }
 
-    fn step_opens(&self, step: Step) -> Option<NaiveDate> {
-        let windows = self.assessment.windows.of(step);
-        let window = windows.iter().find(|window| window.to >= self.assessment.on)?;
-        Some(window.ideal_from.max(self.assessment.on))
-    }
-
     fn label(&self) -> Label {
         self.assessment.window.map_or(Label::Spring, |window| window.label)
     }
 
     /// The crop and the day asked about: "now", or "on May 1".
-    fn args(&self) -> Args {
+    pub(super) fn args(&self) -> Args {
         let voice = &self.speech.voice;
         let when = if self.today {
             self.speech.plain("when-now")
@@ -538,7 +373,7 @@ impl Telling<'_> {
     }
 
     /// A date, with its year where that is not the year asked about.
-    fn date(&self, date: NaiveDate) -> String {
+    pub(super) fn date(&self, date: NaiveDate) -> String {
         if date.year() == self.assessment.on.year() {
             self.speech.voice.date(date)
         } else {

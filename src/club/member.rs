@@ -30,6 +30,10 @@ pub struct Club {
     pub digest: Option<Digest>,
     /// The cold spell that the club waits out.
     pub hold: Option<Hold>,
+    /// For a place without frost: the hot and the wet months as they were written.
+    pub hot_and_wet: Option<String>,
+    /// Those months as they were understood.
+    pub months: Option<HotAndWet>,
     /// The opaque token of the button that joins a member to this club.
     pub join_token: String,
 }
@@ -175,7 +179,7 @@ impl Settings {
         let language = Setting { is, from: language.from };
         let units = member.and_then(|m| m.units).unwrap_or_else(|| language.is.units());
         let (place, cover) = (member.and_then(|m| m.place), member.and_then(|m| m.cover));
-        let months = member.and_then(|m| m.months);
+        let months = member.and_then(|m| m.months).or_else(|| club.and_then(|c| c.months));
         let (own, clubs) = (member.and_then(|m| m.hold), club.and_then(|c| c.hold));
         let hold = Hold::longer(own, clubs);
         let from = match hold {

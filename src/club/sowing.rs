@@ -4,6 +4,7 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use super::{JobMark, Mark};
+use crate::catalogue::normalise;
 use crate::planning::{CropId, JobKey, Label, Sown, Step, Way};
 
 /// The most plants that one recorded sowing can have; more is a slip of the pen.
@@ -18,6 +19,10 @@ pub struct Sowing {
     pub id: i64,
     /// The crop.
     pub crop: CropId,
+    /// The name of its variety as the member wrote it: the one that was named, or that was
+    /// followed on the day; `None` where it had none, and then the one that is followed counts.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub variety: Option<String>,
     /// Indoors or in place.
     pub way: Way,
     /// How many, 1 to [`MOST_PLANTS`], where the member said.
@@ -45,6 +50,19 @@ impl Sowing {
     #[must_use]
     pub fn lives(&self) -> bool {
         self.failed_on.is_none() && self.ended_on.is_none()
+    }
+
+    /// Whether both are of the same crop and variety.
+    #[must_use]
+    pub fn is_of(&self, other: &Self) -> bool {
+        let variety = |sowing: &Self| sowing.variety.as_deref().map(normalise);
+        self.crop == other.crop && variety(self) == variety(other)
+    }
+
+    /// Whether both are of the same crop and variety, sown in the same way on the same day.
+    #[must_use]
+    pub fn like(&self, other: &Self) -> bool {
+        self.is_of(other) && (self.way, self.sown_on) == (other.way, other.sown_on)
     }
 
     /// What identifies a step of this sowing.
@@ -89,6 +107,7 @@ mod tests {
         let sowing = Sowing {
             id: 17,
             crop: CropId::new("basil"),
+            variety: None,
             way: Way::Indoors,
             count: Some(12),
             sown_on: "2026-04-22".parse().expect("a date"),
@@ -104,5 +123,10 @@ mod tests {
         assert_eq!(serde_json::to_string(&sowing).expect("JSON"), json);
         assert_eq!(serde_json::from_str::<Sowing>(json).expect("read"), sowing);
         assert_eq!(sowing.key(Step::PlantOut).to_string(), "basil.po.s.2026.17");
+        // A variety is kept beside, and older releases wrote none.
+        let named = Sowing { variety: Some("Early Robin".to_owned()), ..sowing };
+        let json = json.replace(r#""basil","way""#, r#""basil","variety":"Early Robin","way""#);
+        assert_eq!(serde_json::to_string(&named).expect("JSON"), json);
+        assert_eq!(serde_json::from_str::<Sowing>(&json).expect("read"), named);
     }
 }

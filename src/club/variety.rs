@@ -52,7 +52,8 @@ pub fn followed<'v>(varieties: &'v [Variety], crop: &CropId) -> Option<&'v Varie
     varieties.iter().filter(|variety| variety.crop == *crop).max_by_key(|variety| variety.id)
 }
 
-/// The catalogue as a member grows its crops: each by the variety that is followed. `None` where
+/// The catalogue as a member grows its crops: each by the variety that is followed, and the others
+/// by their names. `None` where
 /// the member has no varieties, so that the catalogue itself serves.
 #[must_use]
 pub fn as_grown(catalogue: &Catalogue, varieties: &[Variety]) -> Option<Catalogue> {
@@ -61,7 +62,8 @@ pub fn as_grown(catalogue: &Catalogue, varieties: &[Variety]) -> Option<Catalogu
     }
     let mut ordered: Vec<&Variety> = varieties.iter().collect();
     ordered.sort_by_key(|variety| variety.id);
-    Some(catalogue.with(ordered.into_iter().filter_map(|variety| variety.grown(catalogue))))
+    let grown = |variety: &Variety| Some((variety.name.clone(), variety.grown(catalogue)?));
+    Some(catalogue.with(ordered.into_iter().filter_map(grown)))
 }
 
 #[cfg(test)]
@@ -83,6 +85,11 @@ mod tests {
         let grown = as_grown(&catalogue, &both).expect("grown");
         assert_eq!(grown.get("tomato").expect("listed").harvest.days.low, 60);
         assert_eq!(grown.get("basil"), catalogue.get("basil"));
+        // By its name each variety is found, and a forgotten one is the crop as it is listed.
+        let days = |name: &str| grown.variety("tomato", Some(name)).expect("listed").harvest.days;
+        assert_eq!(days("early-lantern").low, 60);
+        assert_eq!(Some(days("Early Robin")), catalogue.get("tomato").map(|c| c.harvest.days));
+        assert_eq!(grown.variety("tomato", None), grown.get("tomato"));
         let order = |catalogue: &Catalogue| -> Vec<CropId> {
             catalogue.iter().map(|crop| crop.id.clone()).collect()
         };

@@ -105,7 +105,7 @@ fn laid_out(plan: &TrayPlan<'_>, telling: &TrayTelling<'_>) -> LaidOut {
         from: pot_up.from,
         by: pot_up.by,
         pot_mm: pot_up.pot_mm,
-        text: telling.pot_up([&seedling.crop.id], pot_up),
+        text: telling.pot_up([seedling], pot_up),
     });
     let left_out = plan.left_out.iter().map(|left_out| NoPlace {
         crop: left_out.crop.clone(),
@@ -140,7 +140,7 @@ fn wanted<'k>(
         };
         let crop = crop_named(name, read, knowledge, speech)?;
         let cells = count.map_or(Ok(USUAL_CELLS), |count| cells(name, count))?;
-        all.push(Wanted { crop, cells });
+        all.push(Wanted { crop, variety: None, cells });
         let together = all.iter().filter(|one| one.crop.id == crop.id).map(|one| one.cells);
         if together.sum::<u32>() > MOST_CELLS {
             return Err(too_many(&format!("{name} adds up to more")));

@@ -4,7 +4,7 @@ use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::crop::{Class, Crop, LifeCycle, Way};
 use super::harvest::{ROOTING_WEEKS, days_after_direct_sowing, days_after_setting_out};
-use super::months::HotAndWet;
+use super::months::{HotAndWet, Months};
 use super::place::oldest_weeks;
 use super::season::Season;
 use super::windows::{Label, Window, Windows};
@@ -18,6 +18,8 @@ pub struct DrySeason {
     pub coolest_from: NaiveDate,
     /// The first day after them.
     pub coolest_to: NaiveDate,
+    /// Whether no hot month was given, so that rain alone bounds the season.
+    pub by_rain: bool,
 }
 
 /// How a crop takes heat and rain.
@@ -60,6 +62,7 @@ pub(super) fn season(months: HotAndWet, year: i32) -> Option<Season> {
         heat,
         coolest_from,
         coolest_to: coolest_from.checked_add_months(chrono::Months::new(2))?,
+        by_rain: months.hot() == Months::NONE,
     };
     Some(Season {
         year,

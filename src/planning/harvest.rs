@@ -159,7 +159,8 @@ pub(super) fn last_worthwhile_start(
     }
     let days = crop.harvest.days;
     let left_after = |lead: i64| end.signed_duration_since(on_time).num_days() - lead;
-    if left_after(lead(days.low)) < 0 {
+    let earliest = on_time + TimeDelta::days(lead(days.low));
+    if slowed_by_autumn(earliest, season.first_frost) > end {
         return LastStart::SeasonTooShort;
     }
     let full = left_after(lead(days.middle())).max(0);

@@ -30,6 +30,7 @@ mod season;
 mod seed_count;
 mod soil;
 mod sowing;
+mod start_again;
 mod succession;
 mod trays;
 mod windows;
@@ -73,6 +74,7 @@ pub use soil::{
     Believe, SoilAdvice, SoilVerdict, below_the_least, fit_soil_c, soil_verdict, which_to_believe,
 };
 pub use sowing::{SowingPlan, Sown, sowing_place, sowing_plan};
+pub use start_again::{StartAgain, start_again};
 pub use succession::{cut_short_by_heat, repeat_after};
 pub use trays::{
     CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,

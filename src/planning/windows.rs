@@ -3,7 +3,7 @@
 use chrono::{NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 
-use super::crop::{Crop, Indoors, Span, StartFrom, Treatment, Way};
+use super::crop::{CountedFrom, Crop, HarvestKind, Indoors, Span, StartFrom, Treatment, Way};
 use super::frost_free;
 use super::harvest::{
     LastStart, ROOTING_WEEKS, autumn_count_back, days_after_direct_sowing, days_after_setting_out,
@@ -272,6 +272,20 @@ fn last_start(
     }
 }
 
+/// The last worthwhile day of a sowing indoors by the days from sowing, where the trade counts
+/// those: plants that are set out young are ready no sooner for it. It binds what ripens once; what
+/// yields over weeks only yields a little later and less.
+fn ripe_from_sowing(crop: &Crop, season: &Season, on_time: NaiveDate) -> Option<NaiveDate> {
+    let (from, kind) = (crop.harvest.counted_from, crop.harvest.kind);
+    if from != CountedFrom::Sowing || kind != HarvestKind::Once {
+        return None;
+    }
+    match last_worthwhile_start(crop, season, on_time, |days| days) {
+        LastStart::On(last) => Some(last),
+        LastStart::Open | LastStart::SeasonTooShort => None,
+    }
+}
+
 fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
     let (uncovered, risk_shift) = setting_out(crop, season);
     let at = |offset: i64| season.last_frost + weeks(offset);
@@ -304,6 +318,10 @@ fn spring(crop: &Crop, season: &Season, all: &mut Windows) {
             let age = &indoors.age_weeks;
             let latest = crop.latest_start_weeks.as_ref().map(|s| at(s.is) + risk_shift);
             let youngest = plant_out.to - weeks(age.workable.low);
+            let youngest = match ripe_from_sowing(crop, season, set_out - weeks(age.ideal.high)) {
+                Some(last) => youngest.min(last),
+                None => youngest,
+            };
             all.sow_indoors.push(
                 Window {
                     label: Label::Spring,

@@ -3,6 +3,7 @@
 use chrono::{Datelike, NaiveDate, TimeDelta};
 
 use super::from_sowings::jobs_of_sowings;
+use crate::catalogue::Catalogue;
 use crate::club::{JobMark, Mark, Sowing};
 use crate::planning::{Crop, CropId, Garden, Job, JobBasis, JobKey, Label, Step, Way, jobs};
 
@@ -13,6 +14,8 @@ pub struct Known<'a> {
     pub marks: &'a [JobMark],
     /// Recorded sowings.
     pub sowings: &'a [Sowing],
+    /// The crops as the member grows them; without it a sowing is of no variety.
+    pub catalogue: Option<&'a Catalogue>,
 }
 
 impl<'a> Known<'a> {
@@ -20,6 +23,21 @@ impl<'a> Known<'a> {
     #[must_use]
     pub fn mark(&self, key: &JobKey) -> Option<&'a JobMark> {
         self.marks.iter().find(|mark| mark.key == *key)
+    }
+
+    /// `crop` as a sowing of it is grown: by the packet of the variety that it remembers.
+    pub(super) fn crop_of<'c>(&self, sowing: &Sowing, crop: &'c Crop) -> &'c Crop
+    where
+        'a: 'c,
+    {
+        let Some(name) = sowing.variety.as_deref() else { return crop };
+        let catalogue = self.catalogue;
+        catalogue.and_then(|all| all.variety(crop.id.as_str(), Some(name))).unwrap_or(crop)
+    }
+
+    /// The sowing that a job follows from.
+    pub(super) fn sowing_of(&self, key: &JobKey) -> Option<&'a Sowing> {
+        self.sowings.iter().find(|sowing| Some(sowing.id) == key.sowing)
     }
 
     /// Whether a job was said to be done.

@@ -7,7 +7,8 @@ use chrono::{NaiveDate, TimeDelta};
 use super::applicable::{Known, applicable};
 use super::calls::{Calls, is_due};
 use crate::club::{Mark, QuietDays};
-use crate::planning::{Crop, Garden, Job, JobBasis, Step};
+use crate::planning::{Crop, Garden, Job, JobBasis, StartAgain, Step, start_again};
+use crate::wording::Speech;
 
 /// How far ahead a morning's message looks at what is coming: a week from the day itself.
 const COMING_DAYS: i64 = 6;
@@ -20,6 +21,38 @@ pub struct DueJob {
     /// Whether it cannot wait: this is the last good day on which a message comes, or that day has
     /// passed while it is still worth doing.
     pub last_chance: bool,
+    /// The variety of the sowing that it follows, where that has one.
+    pub variety: Option<String>,
+    /// For a check of a sowing that is not simply made again where nothing came up: how it was
+    /// sown, and what is worth doing instead.
+    pub if_not_up: Option<(Step, StartAgain)>,
+}
+
+impl DueJob {
+    /// A job of `crop` as it is named on `date`.
+    pub(super) fn new(
+        crop: &Crop,
+        job: Job,
+        known: Known<'_>,
+        garden: Option<Garden>,
+        date: NaiveDate,
+    ) -> Self {
+        let sowing = known.sowing_of(&job.key);
+        let check = sowing.zip(garden).filter(|_| job.key.step == Step::Check);
+        let if_not_up = check.and_then(|(sowing, garden)| {
+            let step = Step::from(sowing.way);
+            let again = start_again(known.crop_of(sowing, crop), garden, step, date);
+            (!again.at_once(step)).then_some((step, again))
+        });
+        let variety = sowing.and_then(|sowing| sowing.variety.clone());
+        Self { job, last_chance: false, variety, if_not_up }
+    }
+
+    /// What to do, as it stands in a sentence.
+    #[must_use]
+    pub fn what(&self, crop: &Crop, speech: &Speech) -> String {
+        speech.step_phrase_of(self.job.key.step, crop, self.variety.as_deref())
+    }
 }
 
 /// The jobs of these crops that make sense for the member, each with its crop.
@@ -53,7 +86,10 @@ pub fn due_jobs<'c>(
 ) -> Vec<DueJob> {
     let mut due: Vec<DueJob> = jobs_of(crops, known, garden, date)
         .filter(|(crop, job)| is_due(crop, job, known.mark(&job.key), date, quiet))
-        .map(|(crop, job)| DueJob { last_chance: last_chance(crop, &job, date, quiet), job })
+        .map(|(crop, job)| DueJob {
+            last_chance: last_chance(crop, &job, date, quiet),
+            ..DueJob::new(crop, job, known, Some(garden), date)
+        })
         .collect();
     due.sort_by_cached_key(|due| {
         let named = known.mark(&due.job.key).and_then(|mark| mark.named_on);
@@ -98,7 +134,7 @@ pub fn jobs_of_the_week<'c>(
     let mut coming: Vec<DueJob> = jobs_of(crops, known, garden, date)
         .filter(|(_, job)| week.contains(&job.window.ideal_from) && !named_once(job))
         .filter(|(_, job)| !put_off(job))
-        .map(|(_, job)| DueJob { job, last_chance: false })
+        .map(|(crop, job)| DueJob::new(crop, job, known, Some(garden), date))
         .collect();
     coming.sort_by_cached_key(|due| (due.job.window.ideal_from, due.job.key.clone()));
     coming
@@ -116,7 +152,10 @@ pub fn open_jobs<'c>(
     let none = QuietDays::NONE;
     let mut open: Vec<DueJob> = jobs_of(crops, known, garden, date)
         .filter(|(_, job)| job.window.covers(date))
-        .map(|(crop, job)| DueJob { last_chance: last_chance(crop, &job, date, none), job })
+        .map(|(crop, job)| DueJob {
+            last_chance: last_chance(crop, &job, date, none),
+            ..DueJob::new(crop, job, known, Some(garden), date)
+        })
         .collect();
     open.sort_by_cached_key(|due| {
         let good = due.job.window.ideal_from <= date;
@@ -136,7 +175,7 @@ pub fn coming_jobs<'c>(
 ) -> Vec<DueJob> {
     let mut coming: Vec<DueJob> = jobs_of(crops, known, garden, date)
         .filter(|(_, job)| job.window.to >= date)
-        .map(|(_, job)| DueJob { job, last_chance: false })
+        .map(|(crop, job)| DueJob::new(crop, job, known, Some(garden), date))
         .collect();
     coming.sort_by_cached_key(|due| {
         let window = &due.job.window;
@@ -161,7 +200,10 @@ pub fn jobs_before<'c>(
             let ends = |last: NaiveDate| date <= last && last < until;
             ends(job.window.ideal_to) || ends(job.window.to)
         })
-        .map(|(_, job)| DueJob { job, last_chance: true })
+        .map(|(crop, job)| DueJob {
+            last_chance: true,
+            ..DueJob::new(crop, job, known, Some(garden), date)
+        })
         .collect();
     ending.sort_by_cached_key(|due| (due.job.window.ideal_to, due.job.key.clone()));
     ending

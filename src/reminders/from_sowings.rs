@@ -20,7 +20,7 @@ pub(super) fn jobs_of_sowings(crop: &Crop, known: Known<'_>, garden: Garden) -> 
 }
 
 /// The steps of a living sowing that are neither done nor skipped nor overtaken by a later step
-/// that is done, in their order.
+/// that is done, in their order; reckoned with the variety that it remembers.
 #[must_use]
 pub fn steps_left(
     crop: &Crop,
@@ -28,6 +28,7 @@ pub fn steps_left(
     known: Known<'_>,
     garden: Option<Garden>,
 ) -> Vec<Job> {
+    let crop = known.crop_of(sowing, crop);
     let plan = sowing_plan(crop, garden, &sowing.sown(known.marks));
     let overtaken = |step: Step| {
         let later = Step::ALL.into_iter().filter(|later| *later >= step);
@@ -47,6 +48,7 @@ pub fn steps_left(
 
 /// The repeat sowing that follows the last sowing of a crop.
 fn next_of_series(crop: &Crop, last: &Sowing, known: Known<'_>, garden: Garden) -> Option<Job> {
+    let crop = known.crop_of(last, crop);
     // Beside plants raised as a hedge, the sowing in place is a job of the season.
     let hedged = crop.hedge && last.way == Way::Indoors;
     let season = garden.season_of(last.season)?;

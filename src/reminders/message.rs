@@ -16,6 +16,7 @@ use super::applicable::Known;
 use super::due::DueJob;
 use super::from_sowings::steps_left;
 use super::list_news::list_news_text;
+use super::start_again_text::start_again_text;
 
 /// The most jobs that one message names where they can wait; the rest are named on the next
 /// mornings.
@@ -34,7 +35,7 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
     let window = &due.job.window;
     let voice = &speech.voice;
     let good_days = window.ideal_to.signed_duration_since(window.ideal_from).num_days();
-    let what = sentence(&speech.step_phrase(due.job.key.step, crop));
+    let what = sentence(&due.what(crop, speech));
     let what = match due.job.basis {
         // Several sowings of one crop stand side by side.
         JobBasis::Sowing(sown) => {
@@ -60,7 +61,13 @@ pub fn job_line(due: &DueJob, crop: &Crop, speech: &Speech, date: NaiveDate) -> 
         .text("nights", voice.temperature(nights_c));
     let line = match due.job.key.step {
         Step::Check if date < window.ideal_to => voice.say("job-check", &args),
-        Step::Check => voice.say("job-check-resow", &args),
+        Step::Check => match due.if_not_up {
+            None => voice.say("job-check-resow", &args),
+            Some((step, again)) => {
+                let then = start_again_text(crop, step, again, speech, date);
+                voice.say("job-check-nothing", &args.text("then", then))
+            }
+        },
         Step::Harvest => voice.say("job-harvest", &args),
         // What is offered as one more of a series is never late.
         _ if matches!(due.job.basis, JobBasis::Repeat(_)) => voice.say("job-worth-until", &args),
@@ -150,7 +157,7 @@ pub fn reminder_text(
         text.push_str(&speech.plain("morning-coming"));
         for due in coming.iter().take(MOST_COMING) {
             let Some(crop) = catalogue.get(due.job.key.crop.as_str()) else { continue };
-            let what = speech.step_phrase(due.job.key.step, crop);
+            let what = due.what(crop, speech);
             let line = args()
                 .text("date", voice.date_with_weekday(due.job.window.ideal_from))
                 .text("what", what);
@@ -231,6 +238,7 @@ pub fn job_of(
     garden: Option<Garden>,
 ) -> Option<DueJob> {
     let crop = catalogue.get(key.crop.as_str())?;
+    let known = Known { catalogue: Some(catalogue), ..Known::default() };
     let job = match key.sowing {
         None => {
             let season = garden?.season_of(key.season)?;
@@ -240,6 +248,7 @@ pub fn job_of(
             let sowing = sowings.iter().find(|sowing| sowing.id == id)?;
             if key.step == Step::SowOutdoors {
                 let season = garden?.season_of(key.season)?;
+                let crop = known.crop_of(sowing, crop);
                 let window = repeat_after(crop, &season, key.label, sowing.sown_on)?;
                 let basis = JobBasis::Repeat(sowing.sown_on);
                 let key = key.clone();
@@ -248,10 +257,11 @@ pub fn job_of(
                 // What was answered already is still this sowing's.
                 let mut unanswered = sowing.clone();
                 unanswered.came_up_on = None;
-                let all = steps_left(crop, &unanswered, Known::default(), garden);
+                let all = steps_left(crop, &unanswered, known, garden);
                 all.into_iter().find(|job| job.key == *key)
             }
         }
     };
-    Some(DueJob { job: job?, last_chance: false })
+    let date = job.as_ref()?.window.ideal_to;
+    Some(DueJob::new(crop, job?, Known { sowings, ..known }, garden, date))
 }

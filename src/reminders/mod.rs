@@ -7,6 +7,7 @@ mod due;
 mod from_sowings;
 mod list_news;
 mod message;
+mod start_again_text;
 #[cfg(test)]
 mod tests;
 
@@ -22,3 +23,4 @@ pub use message::{
     MOST_AT_ONCE, MOST_JOBS, Named, job_line, job_of, needs_mild_nights, reminder_buttons,
     reminder_text,
 };
+pub use start_again_text::{instead_text, start_again_text};

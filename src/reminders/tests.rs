@@ -52,7 +52,8 @@ fn named_in(
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date(to) {
-        for due in due_jobs([crop], Known { marks: &marks, sowings: &[] }, garden, day, QUIET) {
+        for due in due_jobs([crop], Known { marks: &marks, ..Known::default() }, garden, day, QUIET)
+        {
             let key = due.job.key;
             named.push((key.step, day));
             let before = marks.iter().position(|mark| mark.key == key);
@@ -150,7 +151,7 @@ fn another_season_is_another_job() {
     };
     let next_year = due_jobs(
         [tomato],
-        Known { marks: &[done], sowings: &[] },
+        Known { marks: &[done], ..Known::default() },
         garden(),
         date("2027-03-27"),
         QUIET,
@@ -212,6 +213,7 @@ fn sowing(id: i64, crop: &str, way: Way, on: &str) -> Sowing {
     Sowing {
         id,
         crop: crop.id.clone(),
+        variety: None,
         way,
         count: None,
         sown_on: date(on),
@@ -233,7 +235,7 @@ fn named_for(crop: &str, sowings: &[Sowing], from: &str) -> Vec<(String, NaiveDa
     let mut named = Vec::new();
     let mut day = date(from);
     while day <= date("2026-12-31") {
-        let known = Known { marks: &marks, sowings };
+        let known = Known { marks: &marks, sowings, ..Known::default() };
         let due: Vec<JobKey> = due_jobs([crop], known, garden(), day, QUIET)
             .into_iter()
             .map(|due| due.job.key)
@@ -301,7 +303,7 @@ fn repeats_come_once_each_interval_and_only_after_a_sowing() {
     let catalogue = Catalogue::embedded().expect("the catalogue");
     let radish = catalogue.get("radish").expect("listed");
     let repeats = |sowings: &[Sowing], day: &str| {
-        let known = Known { marks: &[], sowings };
+        let known = Known { sowings, ..Known::default() };
         let open = open_jobs([radish], known, garden(), date(day));
         open.into_iter().filter(|due| matches!(due.job.basis, JobBasis::Repeat(_))).count()
     };

@@ -126,6 +126,8 @@ async fn apply_one(
         | Change::ClubLanguage(_)
         | Change::ClubDigest(_)
         | Change::ClubHold(_)
+        | Change::ClubHotAndWet(_)
+        | Change::ClubMonths(_)
         | Change::List(_)
         | Change::NameHelper { .. }
         | Change::DismissHelper(_) => {
@@ -271,6 +273,13 @@ async fn set_of_club(
         Change::ClubHold(hold) => {
             ("UPDATE clubs SET hold = $1 WHERE id = $2", hold.map(|hold| hold.to_string()))
         }
+        Change::ClubHotAndWet(months) => {
+            ("UPDATE clubs SET hot_and_wet = $1 WHERE id = $2", months.clone())
+        }
+        Change::ClubMonths(months) => (
+            "UPDATE clubs SET months = $1 WHERE id = $2",
+            months.as_ref().map(to_json).transpose()?,
+        ),
         Change::ClubLanguage(language) => (
             "UPDATE clubs SET language = $1 WHERE id = $2",
             language.as_ref().map(ToString::to_string),
@@ -297,6 +306,11 @@ async fn set_of_club(
             club_changed(conn, club, |member| member.zone.is_none(), Touches::Clock, now).await
         }
         Change::ClubHold(_) => club_changed(conn, club, |_| true, Touches::Contents, now).await,
+        Change::ClubMonths(_) => {
+            club_changed(conn, club, |member| member.months.is_none(), Touches::Contents, now).await
+        }
+        // What was written is only shown.
+        Change::ClubHotAndWet(_) => Ok(()),
         Change::ClubFrost(_) => {
             club_changed(conn, club, |member| member.frost.is_none(), Touches::Contents, now).await
         }

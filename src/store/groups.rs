@@ -228,7 +228,9 @@ async fn merge(
            (SELECT digest_made_for FROM clubs WHERE id = $2)), \
          digest_weekday = COALESCE(digest_weekday, \
            (SELECT digest_weekday FROM clubs WHERE id = $2)), \
-         hold = COALESCE(hold, (SELECT hold FROM clubs WHERE id = $2)) \
+         hold = COALESCE(hold, (SELECT hold FROM clubs WHERE id = $2)), \
+         hot_and_wet = COALESCE(hot_and_wet, (SELECT hot_and_wet FROM clubs WHERE id = $2)), \
+         months = COALESCE(months, (SELECT months FROM clubs WHERE id = $2)) \
          WHERE id = $3",
     )
     .bind(chat)

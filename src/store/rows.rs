@@ -142,6 +142,8 @@ pub(super) fn club(row: &SqliteRow) -> Result<Club> {
         language: kept.parsed("language")?,
         digest: digest(&kept)?,
         hold: kept.parsed("hold")?,
+        hot_and_wet: kept.get("hot_and_wet")?,
+        months: kept.json("months")?,
         join_token: kept.get("join_token")?,
     })
 }
@@ -198,6 +200,7 @@ pub(super) fn sowing(row: &SqliteRow) -> Result<Sowing> {
     Ok(Sowing {
         id: kept.id,
         crop: CropId::new(kept.get::<String>("crop")?),
+        variety: kept.get("variety")?,
         way,
         count: kept.get("plants")?,
         sown_on: kept.get("sown_on")?,

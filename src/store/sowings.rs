@@ -89,13 +89,13 @@ async fn insert(
     let statement = match id {
         None => {
             "INSERT INTO sowings (member_id, crop, way, plants, sown_on, room_c, label, season, \
-             came_up_on, failed_on, ended_on, job) \
-             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12) RETURNING id"
+             came_up_on, failed_on, ended_on, job, variety) \
+             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13) RETURNING id"
         }
         Some(_) => {
             "INSERT INTO sowings (member_id, crop, way, plants, sown_on, room_c, label, season, \
-             came_up_on, failed_on, ended_on, job, id) \
-             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13) RETURNING id"
+             came_up_on, failed_on, ended_on, job, variety, id) \
+             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14) RETURNING id"
         }
     };
     let query = sqlx::query_scalar(statement)
@@ -110,7 +110,8 @@ async fn insert(
         .bind(sowing.came_up_on)
         .bind(sowing.failed_on)
         .bind(sowing.ended_on)
-        .bind(sowing.job.as_ref().map(ToString::to_string));
+        .bind(sowing.job.as_ref().map(ToString::to_string))
+        .bind(sowing.variety.as_deref());
     let query = match id {
         None => query,
         Some(id) => query.bind(id),

@@ -35,6 +35,18 @@ impl Speech {
         self.names.name(id)
     }
 
+    /// The same with the name of a variety behind it, where one is meant.
+    #[must_use]
+    pub fn crops_of(&self, id: &CropId, variety: Option<&str>) -> String {
+        match variety {
+            Some(name) => {
+                let args = args().text("crop", self.crops(id)).text("name", name);
+                self.voice.say("variety-name", &args)
+            }
+            None => self.crops(id).to_owned(),
+        }
+    }
+
     /// A list of crops' names, joined with "and".
     #[must_use]
     pub fn crop_list<'c>(&self, ids: impl IntoIterator<Item = &'c CropId>) -> String {
@@ -51,7 +63,13 @@ impl Speech {
     /// The step as a phrase with the crop: "sow cucumbers indoors", "plant potatoes".
     #[must_use]
     pub fn step_phrase(&self, step: Step, crop: &Crop) -> String {
-        let about = self.about(&crop.id);
+        self.step_phrase_of(step, crop, None)
+    }
+
+    /// The same of a variety, where one is meant: "pot up tomatoes “Early Lantern”".
+    #[must_use]
+    pub fn step_phrase_of(&self, step: Step, crop: &Crop, variety: Option<&str>) -> String {
+        let about = args().text("crops", self.crops_of(&crop.id, variety));
         match step {
             Step::SowIndoors => self.voice.say("step-sow-indoors", &about),
             Step::SowOutdoors => self.voice.say("step-sow-outdoors", &about),

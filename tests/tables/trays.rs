@@ -28,7 +28,7 @@ fn day(text: &str) -> NaiveDate {
 }
 
 fn wanted(id: &str, cells: u32) -> Wanted<'static> {
-    Wanted { crop: crate::crop(catalogue(), id), cells }
+    Wanted { crop: crate::crop(catalogue(), id), variety: None, cells }
 }
 
 /// Half of the days drawn lie in spring, when there is much to sow.
@@ -43,7 +43,11 @@ fn wishes(most_crops: usize, most_cells: u32) -> impl Strategy<Value = Vec<Wante
         move |crops| {
             let cells = proptest::collection::vec(1..=most_cells, crops.len());
             cells.prop_map(move |cells| {
-                crops.iter().zip(cells).map(|(crop, cells)| Wanted { crop, cells }).collect()
+                crops
+                    .iter()
+                    .zip(cells)
+                    .map(|(crop, cells)| Wanted { crop, variety: None, cells })
+                    .collect()
             })
         },
     )
@@ -92,7 +96,7 @@ proptest! {
     #[test]
     fn every_cell_has_its_place_or_its_crop_a_reason(wishes in wishes(40, 500), on in on()) {
         let plan = lay_out(&wishes, garden(), on);
-        for Wanted { crop, cells } in &wishes {
+        for Wanted { crop, cells, .. } in &wishes {
             let standing = plan.trays.iter().flat_map(|tray| &tray.crops);
             let placed: u32 =
                 standing.filter(|one| one.seedling.crop.id == crop.id).map(|one| one.cells).sum();

@@ -55,6 +55,7 @@ async fn without_months_nothing_is_made_up() {
     insta::assert_snapshot!(fern.asks("can I start cucumbers now?").await.text, @"
     Frost dates don't decide when to start cucumbers in your garden: it has no frost.
     Heat and the wet months decide there; your local extension service has planting dates for your area.
+    I know no hot and wet months for this garden; send /frost none, and I ask for them and plan by them.
     ");
     world.morning_of("2026-09-01").await;
     assert!(fern.news().is_empty());

@@ -6,6 +6,7 @@
     reason = "a test stops at the first thing that is wrong"
 )]
 
+mod amiss;
 mod binary;
 mod coordinator;
 mod days;
@@ -31,6 +32,7 @@ mod process;
 mod rights;
 mod seeds;
 mod sowings;
+mod sown_varieties;
 mod spanish;
 mod stops;
 mod trays;

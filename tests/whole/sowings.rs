@@ -153,7 +153,7 @@ async fn plants_begun_too_early_are_said_to_outgrow_their_cells() {
     let fern = grower(&world).await;
     insta::assert_snapshot!(fern.asks("sowed 4 cucumbers").await.text, @"
     Noted: 4 cucumbers, sown indoors on February 1.
-    • Up February 7–9 in a room of about 68 °F. Nothing by February 17? Then sow again.
+    • Up February 7–9 in a room of about 68 °F. Nothing by February 17? Then sow again from April 17.
     • Harden off cucumbers: from May 8
     • Set out cucumbers: from May 22, when the week's nights stay above 50 °F
     • First harvest: June 13 to July 3

@@ -59,6 +59,7 @@ async fn several_varieties_stand_side_by_side() {
     It is too late to sow tomatoes indoors this season.
     By your packet of tomato “Amber Bell”: start indoors 8–10 weeks before the last frost, 95–100 days to harvest from setting out, and ¼ inch deep.
     Last day worth it: April 7.
+    Instead, buy young plants: they can go out from May 22.
     Next season's good days begin on March 6, 2027.
     ");
     let bare = fern.asks("when do I sow tomatoes?").await.text;
@@ -74,9 +75,10 @@ async fn several_varieties_stand_side_by_side() {
     assert_eq!(fern.last().text, "Plans and reminders follow tomato “Early Lantern” now.");
     let bare = fern.asks("when do I sow tomatoes?").await.text;
     assert!(bare.contains("“Early Lantern”"), "{bare}");
-    // A sowing told by its name is the crop's.
+    // A sowing told by its name is of that variety.
     let sown = fern.asks("sowed 12 Early Lantern tomatoes today").await.text;
-    assert!(sown.starts_with("Noted: 12 tomatoes, sown indoors on April 10."), "{sown}");
+    let noted = "Noted: 12 tomatoes “Early Lantern”, sown indoors on April 10.";
+    assert!(sown.starts_with(noted), "{sown}");
     let removed = fern.asks("/variety remove amber bell").await.text;
     assert!(removed.starts_with("Forgotten: tomato “Amber Bell”."), "{removed}");
     let undone = fern.asks("/undo").await.text;

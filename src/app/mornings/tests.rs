@@ -133,7 +133,7 @@ fn season(
         }
 
         let of = due.crops.iter().filter_map(|id| knowledge.catalogue.get(id.as_str()));
-        let known = Known { marks: &due.marks, sowings: &[] };
+        let known = Known { marks: &due.marks, ..Known::default() };
         let possible = coming_jobs(of, known, garden(), date);
         named += made.named.len();
         for key in &made.named {

@@ -58,21 +58,17 @@ impl Understanding {
         own: &[OwnName],
         before: Option<&Subject>,
     ) -> (Understood, Vec<i64>) {
-        let (words, named) = self.with_own(&self.words(text, QUESTION_CHARACTERS), own);
+        let OwnWords { words, named, .. } =
+            self.with_own(&self.words(text, QUESTION_CHARACTERS), own);
         (self.understand_words(text, words, today, before), named)
     }
 
     /// As [`Understanding::sown_in`], with the names of the member's own varieties.
     #[must_use]
-    pub fn sown_in_own(
-        &self,
-        text: &str,
-        today: NaiveDate,
-        own: &[OwnName],
-    ) -> (SownText, Vec<i64>) {
+    pub fn sown_in_own(&self, text: &str, today: NaiveDate, own: &[OwnName]) -> SownText {
         let (warmth, text) = self.phrases.temperature_told(text, LIST_CHARACTERS);
-        let (words, named) = self.with_own(&self.words(&text, LIST_CHARACTERS), own);
-        (self.sown_in_words(&words, warmth, today), named)
+        let own = self.with_own(&self.words(&text, LIST_CHARACTERS), own);
+        self.sown_in_words(&own.words, &own.at, warmth, today)
     }
 
     /// The crops that a text names anywhere, each with whether one word may mean several, and the
@@ -119,9 +115,10 @@ impl Understanding {
 
     /// The words with each own name taken out beside its crop's name, and put for its crop's name
     /// where that does not stand beside it.
-    fn with_own(&self, words: &[Word], own: &[OwnName]) -> (Vec<Word>, Vec<i64>) {
+    fn with_own(&self, words: &[Word], own: &[OwnName]) -> OwnWords {
         let mut all: Vec<Word> = Vec::with_capacity(words.len());
         let mut named: Vec<i64> = Vec::new();
+        let mut stands: Vec<(usize, i64)> = Vec::new();
         let mut at = 0;
         while let Some(rest) = words.get(at..).filter(|rest| !rest.is_empty()) {
             let Some((count, meant)) = self.own_name_at(rest, &all, own) else {
@@ -130,12 +127,19 @@ impl Understanding {
                 continue;
             };
             let pause = rest.get(count - 1).map_or(Pause::None, |word| word.pause);
-            if meant.beside {
+            if let Some(beside) = meant.beside {
+                let word = match beside {
+                    Beside::Before => all.len(),
+                    Beside::Behind => all.len().saturating_sub(1),
+                };
+                stands.extend(meant.varieties.iter().map(|(_, variety)| (word, *variety)));
                 if let Some(last) = all.last_mut() {
                     last.pause = last.pause.max(pause);
                 }
             } else {
                 for crop in &meant.crops {
+                    let of_crop = meant.varieties.iter().filter(|(of, _)| of == crop);
+                    stands.extend(of_crop.map(|(_, variety)| (all.len(), *variety)));
                     all.extend(self.words(self.names.plural(crop), QUESTION_CHARACTERS));
                     if let Some(last) = all.last_mut() {
                         last.pause = Pause::Clause;
@@ -145,12 +149,14 @@ impl Understanding {
                     last.pause = pause;
                 }
             }
-            named.extend(
-                meant.varieties.into_iter().filter(|id| !named.contains(id)).collect::<Vec<_>>(),
-            );
+            for (_, variety) in meant.varieties {
+                if !named.contains(&variety) {
+                    named.push(variety);
+                }
+            }
             at += count;
         }
-        (all, named)
+        OwnWords { words: all, named, at: stands }
     }
 
     /// The longest own name that `rest` begins with, with what it means behind `before`.
@@ -176,32 +182,51 @@ impl Understanding {
             let last = mentions.into_iter().find(|mention| mention.to == before.len())?;
             crop_of(&last.named).filter(|_| unbroken(before.last()))
         };
-        let of = |crop: &CropId| -> Vec<i64> {
-            candidates.iter().filter(|name| name.crop == *crop).map(|name| name.variety).collect()
+        let of = |crop: &CropId| -> Vec<(CropId, i64)> {
+            let of_crop = candidates.iter().filter(|name| name.crop == *crop);
+            of_crop.map(|name| (name.crop.clone(), name.variety)).collect()
         };
         if let Some(crop) = behind {
             // Beside another crop's name it is that crop's adjective and no name of ours.
             let varieties = of(&crop);
-            let meaning = OwnMeaning { beside: true, crops: vec![crop], varieties };
+            let beside = Some(Beside::Before);
+            let meaning = OwnMeaning { beside, crops: vec![crop], varieties };
             return (!meaning.varieties.is_empty()).then_some((count, meaning));
         }
         if let Some(crop) = ahead().filter(|crop| !of(crop).is_empty()) {
             let varieties = of(&crop);
-            return Some((count, OwnMeaning { beside: true, crops: vec![crop], varieties }));
+            let beside = Some(Beside::Behind);
+            return Some((count, OwnMeaning { beside, crops: vec![crop], varieties }));
         }
         let mut crops: Vec<CropId> = candidates.iter().map(|name| name.crop.clone()).collect();
         crops.dedup();
-        let varieties = candidates.iter().map(|name| name.variety).collect();
-        Some((count, OwnMeaning { beside: false, crops, varieties }))
+        let varieties = candidates.iter().map(|name| (name.crop.clone(), name.variety)).collect();
+        Some((count, OwnMeaning { beside: None, crops, varieties }))
     }
+}
+
+/// A text with its own names put back to their crops' names.
+struct OwnWords {
+    words: Vec<Word>,
+    /// The numbers of the varieties that were named, each once.
+    named: Vec<i64>,
+    /// The number of a word of a crop's name, with the variety that was named there.
+    at: Vec<(usize, i64)>,
+}
+
+/// Where an own name stands beside its crop's name.
+#[derive(Clone, Copy)]
+enum Beside {
+    Before,
+    Behind,
 }
 
 /// What an own name means where it stands.
 struct OwnMeaning {
-    /// Whether its crop's name stands beside it.
-    beside: bool,
+    /// Where it stands beside its crop's name; `None` where that is not written.
+    beside: Option<Beside>,
     crops: Vec<CropId>,
-    varieties: Vec<i64>,
+    varieties: Vec<(CropId, i64)>,
 }
 
 fn crop_of(named: &Named<'_>) -> Option<CropId> {
@@ -263,6 +288,33 @@ mod tests {
         let (.., understood) = asked("can I sow Early Lantern indoors on May 1?");
         assert_eq!(understood.step, Some(Step::SowIndoors));
         assert_eq!(understood.on.to_string(), "2026-05-01");
+    }
+
+    #[test]
+    fn a_sowing_is_of_the_variety_that_stands_by_it() {
+        let catalogue = Catalogue::embedded().expect("the catalogue");
+        let english = Understanding::english(&catalogue).expect("English");
+        let today = "2026-04-15".parse().expect("a date");
+        for (text, crops, varieties) in [
+            ("12 Early Lantern today", &[("tomato", Some(12))][..], &[Some(1)][..]),
+            ("12 tomatoes Early Lantern", &[("tomato", Some(12))], &[Some(1)]),
+            (
+                "12 Early Lantern and 6 Amber Bell tomatoes, 9 basil",
+                &[("tomato", Some(12)), ("tomato", Some(6)), ("basil", Some(9))],
+                &[Some(1), Some(2), None],
+            ),
+            (
+                "basil, 6 Amber Bell peppers",
+                &[("basil", None), ("pepper", Some(6))],
+                &[None, Some(3)],
+            ),
+            ("6 tomatoes", &[("tomato", Some(6))], &[None]),
+        ] {
+            let told = english.sown_in_own(text, today, &own());
+            let found: Vec<(&str, Option<u32>)> =
+                told.crops.iter().map(|(id, count)| (id.as_str(), *count)).collect();
+            assert_eq!((found.as_slice(), told.varieties.as_slice()), (crops, varieties), "{text}");
+        }
     }
 
     #[test]

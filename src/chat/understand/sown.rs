@@ -29,6 +29,9 @@ pub enum ToldDay {
 pub struct SownText {
     /// The crops, each with how many where that was said.
     pub crops: Vec<(CropId, Option<u32>)>,
+    /// The number of the asker's own variety that was named for each of them, in the same order;
+    /// none at the end where none was.
+    pub varieties: Vec<Option<i64>>,
     /// Indoors or in place, where that was said.
     pub way: Option<Way>,
     /// The day.
@@ -86,13 +89,15 @@ impl Understanding {
     #[must_use]
     pub fn sown_in(&self, text: &str, today: NaiveDate) -> SownText {
         let (warmth, text) = self.phrases.temperature_told(text, LIST_CHARACTERS);
-        self.sown_in_words(&self.words(&text, LIST_CHARACTERS), warmth, today)
+        self.sown_in_words(&self.words(&text, LIST_CHARACTERS), &[], warmth, today)
     }
 
-    /// What words tell of sowings, beside the temperature that was told with them.
+    /// What words tell of sowings, beside the temperature that was told with them; `own` are the
+    /// varieties that are named beside words, each with the word's number.
     pub(super) fn sown_in_words(
         &self,
         words: &[Word],
+        own: &[(usize, i64)],
         warmth: Option<Temperature>,
         today: NaiveDate,
     ) -> SownText {
@@ -108,6 +113,7 @@ impl Understanding {
         self.numbers(words, &mut roles);
         let mut told = SownText {
             crops: Vec::new(),
+            varieties: Vec::new(),
             way: self.way_told(words, &mentions, &dates),
             on: told_day(words, &dates, today),
             warmth,
@@ -117,7 +123,14 @@ impl Understanding {
         };
         let mut from = 0;
         for to in self.segment_ends(words, &roles) {
+            let before = told.crops.len();
             self.segment(words, &roles, &mentions, (from, to), &mut told);
+            let named = mentions.iter().filter(|m| (from..to).contains(&m.from));
+            let crops = named.filter(|m| matches!(m.named, Named::Known(Meaning::Crop(_))));
+            told.varieties.extend(crops.take(told.crops.len() - before).map(|mention| {
+                let here = own.iter().find(|(at, _)| (mention.from..mention.to).contains(at));
+                here.map(|(_, variety)| *variety)
+            }));
             from = to;
         }
         told

@@ -26,8 +26,10 @@ pub const MOST_CELLS: u32 = 500;
 /// A crop with the cells that are wanted of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Wanted<'c> {
-    /// The crop.
+    /// The crop, as its variety is grown.
     pub crop: &'c Crop,
+    /// The name of that variety, where one is meant.
+    pub variety: Option<&'c str>,
     /// The cells, from 1 to [`MOST_CELLS`]; more are taken as that many.
     pub cells: u32,
 }
@@ -77,7 +79,7 @@ impl<'c> TrayPlan<'c> {
         for standing in self.trays.iter().flat_map(|tray| &tray.crops) {
             let seedling = &standing.seedling;
             if let Some(pot_up) = seedling.pot_up
-                && !all.iter().any(|(other, _)| other.crop.id == seedling.crop.id)
+                && !all.iter().any(|(other, _)| other.is_of(seedling))
             {
                 all.push((seedling, pot_up));
             }
@@ -97,7 +99,7 @@ impl<'c> TrayPlan<'c> {
 /// ```
 /// use sowbell::planning::{Basis, Garden, Wanted, lay_out};
 /// let catalogue = sowbell::catalogue::Catalogue::embedded()?;
-/// let wanted = |id: &str, cells| catalogue.get(id).map(|crop| Wanted { crop, cells });
+/// let wanted = |id: &str, cells| Some(Wanted { crop: catalogue.get(id)?, variety: None, cells });
 /// let wanted: Vec<Wanted> =
 ///     [wanted("tomato", 12), wanted("cucumber", 6)].into_iter().flatten().collect();
 /// let garden = Garden::new(Some("05-15".parse()?), Some("10-05".parse()?), Basis::Average)?;
@@ -110,28 +112,35 @@ impl<'c> TrayPlan<'c> {
 pub fn lay_out<'c>(wanted: &[Wanted<'c>], garden: Garden, on: NaiveDate) -> TrayPlan<'c> {
     let mut plan = TrayPlan::default();
     let mut standing: Vec<Standing<'c>> = Vec::new();
-    for Wanted { crop, cells } in each_once(wanted) {
+    for Wanted { crop, variety, cells } in each_once(wanted) {
         match Seedling::due(crop, garden, on) {
-            Ok(seedling) => standing.push(Standing { seedling, cells }),
-            Err(left_out) => plan.left_out.push(left_out),
+            Ok(seedling) => {
+                standing.push(Standing { seedling: Seedling { variety, ..seedling }, cells });
+            }
+            Err(left_out) => {
+                let variety = variety.map(ToOwned::to_owned);
+                plan.left_out.push(LeftOut { variety, ..left_out });
+            }
         }
     }
     let place = |tray: &Tray<'_>| {
-        let first = tray.crops.first().map(|first| &first.seedling.crop.id);
-        standing.iter().position(|standing| Some(&standing.seedling.crop.id) == first)
+        let first = tray.crops.first()?;
+        standing.iter().position(|standing| standing.seedling.is_of(&first.seedling))
     };
     plan.trays = CELL_TRAYS.into_iter().flat_map(|size| trays_of(size, &standing)).collect();
     plan.trays.sort_by_cached_key(|tray| (place(tray), std::cmp::Reverse(tray.used())));
     plan
 }
 
-/// Each crop once, with all the cells that are wanted of it.
+/// Each crop and variety once, with all the cells that are wanted of it.
 fn each_once<'c>(wanted: &[Wanted<'c>]) -> Vec<Wanted<'c>> {
     let mut all: Vec<Wanted<'c>> = Vec::new();
-    for Wanted { crop, cells } in wanted.iter().filter(|wanted| wanted.cells > 0) {
-        match all.iter_mut().find(|other| other.crop.id == crop.id) {
-            Some(other) => other.cells = other.cells.saturating_add(*cells).min(MOST_CELLS),
-            None => all.push(Wanted { crop, cells: (*cells).min(MOST_CELLS) }),
+    for one in wanted.iter().filter(|wanted| wanted.cells > 0) {
+        let same =
+            |other: &&mut Wanted<'c>| other.crop.id == one.crop.id && other.variety == one.variety;
+        match all.iter_mut().find(same) {
+            Some(other) => other.cells = other.cells.saturating_add(one.cells).min(MOST_CELLS),
+            None => all.push(Wanted { cells: one.cells.min(MOST_CELLS), ..*one }),
         }
     }
     all
@@ -148,9 +157,8 @@ fn trays_of<'c>(size: CellTray, standing: &[Standing<'c>]) -> Vec<Tray<'c>> {
         (Some(one), Some(other)) => may_share_a_tray(&one.seedling, &other.seedling),
         _ => false,
     };
-    let asked = |of: &Standing<'_>| {
-        standing.iter().position(|other| other.seedling.crop.id == of.seedling.crop.id)
-    };
+    let asked =
+        |of: &Standing<'_>| standing.iter().position(|other| other.seedling.is_of(&of.seedling));
     let trays = fewest::fewest_trays(&cells, fit, size.cells());
     let tray = |shares: Vec<fewest::Share>| {
         let standing = |(at, cells): fewest::Share| Some(Standing { cells, ..**here.get(at)? });

@@ -15,8 +15,10 @@ pub const DAYS_AHEAD: i64 = 14;
 /// A crop that is sown indoors within the next [`DAYS_AHEAD`] days.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Seedling<'c> {
-    /// The crop.
+    /// The crop, as its variety is grown.
     pub crop: &'c Crop,
+    /// The name of that variety, where one is meant.
+    pub variety: Option<&'c str>,
     /// The flat whose cells carry it.
     pub cell_tray: CellTray,
     /// The day within the next two weeks on which it is best sown.
@@ -63,6 +65,8 @@ pub enum NoTray {
 pub struct LeftOut {
     /// The crop.
     pub crop: CropId,
+    /// The name of its variety, where one is meant.
+    pub variety: Option<String>,
     /// Why.
     pub reason: NoTray,
     /// The next first good day for sowing it indoors, where there is one.
@@ -78,7 +82,8 @@ impl<'c> Seedling<'c> {
     /// # Errors
     /// A [`LeftOut`] with the reason.
     pub fn due(crop: &'c Crop, garden: Garden, on: NaiveDate) -> Result<Self, LeftOut> {
-        let left_out = |reason, next| LeftOut { crop: crop.id.clone(), reason, next };
+        let left_out =
+            |reason, next| LeftOut { crop: crop.id.clone(), variety: None, reason, next };
         let now = assess(crop, garden, Step::SowIndoors, on);
         let verdict = now.verdict.map_err(|reason| {
             let reason = match reason {
@@ -100,6 +105,7 @@ impl<'c> Seedling<'c> {
         let out_on = assess(crop, garden, Step::SowIndoors, sow_on).set_out.unwrap_or(youngest);
         Ok(Self {
             crop,
+            variety: None,
             cell_tray: CellTray::carrying(indoors.cell_mm.sow),
             sow_on,
             better_from: Some(window.ideal_from).filter(|good| *good > sow_on),
@@ -107,6 +113,12 @@ impl<'c> Seedling<'c> {
             ideal_weeks: indoors.age_weeks.ideal,
             pot_up: PotUp::needed(indoors, sow_on, out_on),
         })
+    }
+
+    /// Whether both are of the same crop and variety.
+    #[must_use]
+    pub fn is_of(&self, other: &Seedling<'_>) -> bool {
+        self.crop.id == other.crop.id && self.variety == other.variety
     }
 
     /// Its age in days when it can be set out.

@@ -13,6 +13,7 @@ fn sowing(crop: &str, on: &str) -> Sowing {
     Sowing {
         id: 0,
         crop: CropId::new(crop),
+        variety: None,
         way: Way::Indoors,
         count: Some(12),
         sown_on: date(on),

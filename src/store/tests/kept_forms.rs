@@ -21,6 +21,8 @@ async fn the_kept_forms_stay() {
         Change::OpenClub { title: "Elm Row".to_owned() },
         Change::ClubFrost(Some(Frost::Free)),
         Change::ClubLanguage(Some("pt-BR".parse().unwrap())),
+        Change::ClubHotAndWet(Some("hot in June".to_owned())),
+        Change::ClubMonths(HotAndWet::new(Months::from_to(6, 6), Months::NONE).ok()),
         Change::MemberFrost(Some(Frost::Dates(dates))),
         Change::MemberZone(Some(Tz::America__Argentina__Ushuaia)),
         Change::MemberUnits(Some(Units::Metric)),
@@ -47,6 +49,7 @@ async fn the_kept_forms_stay() {
     let sowing = Sowing {
         id: 0,
         crop: CropId::new("basil"),
+        variety: Some("Early Robin".to_owned()),
         way: Way::Outdoors,
         count: Some(12),
         sown_on: super::date("2026-04-03"),
@@ -108,6 +111,8 @@ async fn the_kept_forms_stay() {
              || label || ' ' || season || ' ' || came_up_on || ' ' || job FROM sowings",
             "basil outdoors 12 2026-04-03 18 overwintering 2026 2026-04-09 basil.so.o.2026",
         ),
+        ("SELECT variety FROM sowings", "Early Robin"),
+        ("SELECT hot_and_wet || ' ' || months FROM clubs", r#"hot in June {"hot":[6],"wet":[]}"#),
         (
             "SELECT id || ' ' || crop || ' ' || name || ' ' || packet FROM varieties",
             r#"1 tomato Early Lantern {"days":[75,80]}"#,

@@ -90,6 +90,7 @@ fn sowing() -> Sowing {
     Sowing {
         id: 0,
         crop: CropId::new("basil"),
+        variety: None,
         way: Way::Indoors,
         count: Some(12),
         sown_on: super::date("2026-04-03"),

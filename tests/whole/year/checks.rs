@@ -110,7 +110,7 @@ fn speakable(knowledge: &Knowledge, facts: &Facts) -> Vec<(DueJob, Crop)> {
     let crops = facts.crops.iter().filter_map(|id| catalogue.get(id.as_str()));
     // What is good on quiet days only is spoken of before.
     let early = slack(facts);
-    coming_jobs(crops, facts.known(), garden, today)
+    coming_jobs(crops, facts.known(catalogue), garden, today)
         .into_iter()
         .filter(|due| due.job.window.ideal_from <= today + TimeDelta::days(early))
         .filter_map(|due| {
@@ -183,7 +183,7 @@ impl Checks {
             if self.said.is_done(user, key) {
                 return Err(format!("{key} was done"));
             }
-            let mark = facts.known().mark(key).and_then(|mark| mark.mark);
+            let mark = facts.known(&knowledge.catalogue).mark(key).and_then(|mark| mark.mark);
             // A day that became quiet since then may call a last good day out before.
             let put_off = matches!(mark, Some(Mark::Later(until)) if until > today);
             if put_off && slack(facts) == 0 {
@@ -336,7 +336,8 @@ impl Checks {
             if due.job.window.ideal_from > today {
                 continue;
             }
-            let unmarked = facts.known().mark(&key).and_then(|mark| mark.mark).is_none();
+            let unmarked =
+                facts.known(&knowledge.catalogue).mark(&key).and_then(|mark| mark.mark).is_none();
             self.jobs_audited += 1;
             if unmarked && !self.namings.contains_key(&(user, key.clone())) {
                 let window = due.job.window;

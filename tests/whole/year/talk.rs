@@ -42,6 +42,18 @@ const CROPS: [&str; 32] = [
     "sunflower",
 ];
 
+/// Packets of varieties, two of one crop among them.
+const PACKETS: [&str; 4] = [
+    "tomato Early Robin: start indoors 6-8 weeks before last frost, 60 days",
+    "tomato Long Lantern: start indoors 8-10 weeks before last frost, 95 days",
+    "lettuce Pale Otter: 45 days",
+    "remove Early Robin",
+];
+
+/// Sowings of them.
+const NAMED: [&str; 3] =
+    ["12 Early Robin tomatoes", "6 Long Lantern tomatoes", "9 Pale Otter lettuce"];
+
 const CITIES: [&str; 8] =
     ["Denver", "Auckland", "Helsinki", "Santiago", "London", "Hobart", "Tokyo", "Johannesburg"];
 
@@ -82,7 +94,9 @@ pub fn in_private(chance: &mut StdRng, place: Place) -> String {
             let count = chance.random_range(1..40);
             format!("/sown {} {count}", one(chance, &CROPS))
         }
-        40..44 => format!("sowed {} yesterday", one(chance, &CROPS)),
+        40..42 => format!("sowed {} yesterday", one(chance, &CROPS)),
+        42 => format!("/variety {}", one(chance, &PACKETS)),
+        43 => format!("sowed {} today", one(chance, &NAMED)),
         44..52 => "/undo".to_owned(),
         52..58 => format!("/hold {} days", chance.random_range(1..15)),
         58..61 => "/hold off".to_owned(),
