@@ -42,7 +42,8 @@ pub enum PutBack {
         list: ListId,
         /// When it began, which is its place.
         since: DateTime<Utc>,
-        /// The crops as they had been told last, where the list had changed since.
+        /// The crops as its member knew them; `None` in what was kept by older programs, where
+        /// the list had not changed since they were told.
         told: Option<Vec<CropId>>,
     },
     /// A crop that was left out of lists is not any more.

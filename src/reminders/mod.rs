@@ -18,7 +18,7 @@ pub use due::{
     DueJob, cannot_wait, coming_jobs, due_jobs, jobs_before, jobs_of_the_week, open_jobs,
 };
 pub use from_sowings::steps_left;
-pub use list_news::MOST_LISTS_TOLD;
+pub use list_news::{MOST_LISTS_TOLD, list_news_text};
 pub use message::{
     MOST_AT_ONCE, MOST_JOBS, Named, job_line, job_of, needs_mild_nights, reminder_buttons,
     reminder_text,

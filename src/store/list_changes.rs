@@ -35,9 +35,10 @@ pub(super) async fn change(
         | ListChange::Reopen(list)
         | ListChange::Share(list) => *list,
     };
-    // The crops in the plans of those who subscribe: none of an archived list.
-    let Some(archived) = is_archived(conn, club, list).await? else { return Ok(()) };
-    let before = if archived { Vec::new() } else { crops_on(conn, list).await? };
+    if !is_of_club(conn, club, list).await? {
+        return Ok(());
+    }
+    let before = in_plans(conn, list).await?;
     match change {
         ListChange::Make { .. } => return Ok(()),
         ListChange::Add(_, crops) => add(conn, list, crops).await?,
@@ -79,24 +80,37 @@ pub(super) async fn change(
                 .await?;
         }
     }
-    let archived = is_archived(conn, club, list).await? != Some(false);
-    let after = if archived { Vec::new() } else { crops_on(conn, list).await? };
-    if before == after { Ok(()) } else { plans_changed(conn, list, &before, now).await }
+    let after = in_plans(conn, list).await?;
+    if before != after {
+        return plans_changed(conn, list, &before, now).await;
+    }
+    // A reminder that waits may call it by its old name.
+    match change {
+        ListChange::Rename(..) => make_reminders_anew(conn, list, now).await,
+        _ => Ok(()),
+    }
 }
 
-/// Whether a list of this club is archived; `None` where the club has no such list.
-async fn is_archived(
-    conn: &mut SqliteConnection,
-    club: ClubId,
-    list: ListId,
-) -> Result<Option<bool>> {
-    Ok(sqlx::query_scalar(
-        "SELECT archived_at IS NOT NULL FROM lists WHERE id = $1 AND club_id = $2",
-    )
-    .bind(list)
-    .bind(club)
-    .fetch_optional(conn)
-    .await?)
+/// Whether the club has this list, archived or not.
+async fn is_of_club(conn: &mut SqliteConnection, club: ClubId, list: ListId) -> Result<bool> {
+    let found: Option<ListId> =
+        sqlx::query_scalar("SELECT id FROM lists WHERE id = $1 AND club_id = $2")
+            .bind(list)
+            .bind(club)
+            .fetch_optional(conn)
+            .await?;
+    Ok(found.is_some())
+}
+
+/// The crops that a list brings into the plans of those who subscribe: none where it is archived
+/// or gone.
+async fn in_plans(conn: &mut SqliteConnection, list: ListId) -> Result<Vec<CropId>> {
+    let open: Option<ListId> =
+        sqlx::query_scalar("SELECT id FROM lists WHERE id = $1 AND archived_at IS NULL")
+            .bind(list)
+            .fetch_optional(&mut *conn)
+            .await?;
+    if open.is_some() { crops_on(conn, list).await } else { Ok(Vec::new()) }
 }
 
 async fn make(
@@ -188,6 +202,15 @@ async fn plans_changed(
         .bind(list)
         .execute(&mut *conn)
         .await?;
+    make_reminders_anew(conn, list, now).await
+}
+
+/// What waits for a list's subscribers does not say any more what is so.
+async fn make_reminders_anew(
+    conn: &mut SqliteConnection,
+    list: ListId,
+    now: DateTime<Utc>,
+) -> Result<()> {
     let waiting: Vec<MemberId> = sqlx::query_scalar(
         "SELECT DISTINCT o.member_id FROM outgoing o \
          JOIN subscriptions s ON s.member_id = o.member_id AND s.list_id = $1 \
@@ -243,21 +266,32 @@ pub(super) async fn unsubscribe(
     )
     .bind(member)
     .bind(list)
-    .fetch_optional(conn)
+    .fetch_optional(&mut *conn)
     .await?;
-    put_back.extend(ended(row, member, list)?);
+    put_back.extend(ended(conn, row, member, list).await?);
     Ok(())
 }
 
-/// What begins a subscription again of which this was the row.
-fn ended(row: Option<SqliteRow>, member: MemberId, list: ListId) -> Result<Option<PutBack>> {
+/// What begins a subscription again of which this was the row: with the list as it is now, where
+/// nothing is untold, so that it is told what changes until then.
+async fn ended(
+    conn: &mut SqliteConnection,
+    row: Option<SqliteRow>,
+    member: MemberId,
+    list: ListId,
+) -> Result<Option<PutBack>> {
     let Some(row) = row else { return Ok(None) };
     let kept = Kept::of_member("subscriptions of member", &row, member);
     let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
-    Ok(Some(PutBack::Subscribe { list, since, told }))
+    let told = match told {
+        Some(told) => told,
+        None => in_plans(conn, list).await?,
+    };
+    Ok(Some(PutBack::Subscribe { list, since, told: Some(told) }))
 }
 
-/// A subscription is there again as it was; whether it was not there until now.
+/// A subscription is there again as it was, and what the list changed meanwhile is still to be
+/// told; whether it was not there until now.
 pub(super) async fn subscribe_again(
     conn: &mut SqliteConnection,
     member: MemberId,
@@ -265,6 +299,8 @@ pub(super) async fn subscribe_again(
     since: DateTime<Utc>,
     told: Option<&[CropId]>,
 ) -> Result<bool> {
+    let now = in_plans(conn, list).await?;
+    let changed = told.filter(|told| *told != now.as_slice());
     let began = sqlx::query(
         "INSERT INTO subscriptions (member_id, list_id, subscribed_at, told) \
          SELECT CAST($1 AS BIGINT), id, $2, $3 FROM lists WHERE id = $4 \
@@ -272,7 +308,7 @@ pub(super) async fn subscribe_again(
     )
     .bind(member)
     .bind(since)
-    .bind(told.map(|told| to_json(&told)).transpose()?)
+    .bind(changed.map(|told| to_json(&told)).transpose()?)
     .bind(list)
     .execute(conn)
     .await?;
@@ -291,9 +327,9 @@ pub(super) async fn end_subscription(
     )
     .bind(member)
     .bind(list)
-    .fetch_optional(conn)
+    .fetch_optional(&mut *conn)
     .await?;
-    ended(row, member, list)
+    ended(conn, row, member, list).await
 }
 
 /// The member leaves these crops out of lists, or does not any more.

@@ -131,6 +131,20 @@ async fn a_change_is_told_once_and_again_only_where_it_was_not_sent() {
 }
 
 #[tokio::test]
+async fn a_reminder_that_waits_calls_no_list_by_its_old_name() {
+    let bench = bench().await;
+    let (_, member) = salsa(&bench).await;
+    bench.keep(&group(9, -5), &[add(1, &["basil"])], now()).await.unwrap();
+    bench.mornings_come(0).await;
+    let renamed = at("2026-04-10T07:05:00Z");
+    let rename = Change::List(ListChange::Rename(1, "Hot bed".to_owned()));
+    bench.keep(&group(9, -5), &[rename], renamed).await.unwrap();
+    assert_eq!(bench.next_reminder(member).await, Some(renamed));
+    let due = bench.store.members_due(renamed, 9).await.unwrap();
+    assert_eq!((due[0].news[0].name.as_str(), due[0].news[0].came()), ("Hot bed", ids(&["basil"])));
+}
+
+#[tokio::test]
 async fn an_archived_list_is_in_nobodys_plan_and_its_code_is_gone() {
     let bench = bench().await;
     salsa(&bench).await;
@@ -230,6 +244,21 @@ async fn undo_puts_subscriptions_and_skips_back_as_they_were() {
     let last = bench.keep(&private(7), &unskip, now()).await.unwrap().last_change.unwrap().number;
     let undone = bench.keep(&private(7), &[Change::Undo(last)], now()).await.unwrap();
     assert_eq!(undone.growing, skipped);
+}
+
+#[tokio::test]
+async fn what_changed_between_the_end_of_a_subscription_and_its_undo_is_told() {
+    let bench = bench().await;
+    let (_, member) = salsa(&bench).await;
+    let ended = bench.keep(&private(7), &[Change::Unsubscribe(1)], now()).await.unwrap();
+    let last = ended.last_change.expect("a change").number;
+    bench.keep(&group(9, -5), &[add(1, &["basil"])], now()).await.unwrap();
+    bench.keep(&private(7), &[Change::Undo(last)], now()).await.unwrap();
+    let seen = bench.mornings_come(0).await;
+    let (_, crops, news) = seen.iter().find(|(id, ..)| *id == member).expect("a morning");
+    assert_eq!(*crops, ids(&["tomato", "onion", "basil"]));
+    let [news] = news.as_slice() else { panic!("{news:?}") };
+    assert_eq!((news.came(), news.went()), (ids(&["basil"]), Vec::new()));
 }
 
 #[tokio::test]

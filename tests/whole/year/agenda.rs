@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, Utc};
+use sowbell::messages::Incoming;
 
 /// Something that happens at its time, whether or not the program runs.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -17,10 +18,20 @@ pub enum Event {
     Reacts(usize, i32),
     /// A person unblocks the bot and writes.
     Returns(usize),
-    /// A person is in the group again and writes there.
-    Rejoins(usize),
+    /// A person is in the group of this club again and writes there.
+    Rejoins(usize, usize),
     /// A coordinator does something for the club.
     Coordinates(usize),
+    /// Somebody changes the club's lists, or means to.
+    KeepsLists(usize),
+    /// The second administrator of a club is none any more.
+    StepsDown(usize),
+    /// The second administrator of a club means to change its settings.
+    Meddles(usize),
+    /// The club's group becomes a supergroup.
+    Moves(usize),
+    /// Something else that was settled on before.
+    Tells(Box<Incoming>),
     /// What was done on a person's day is held against what was due.
     Audit(usize),
     /// The next kill is laid.

@@ -7,12 +7,14 @@ use std::sync::Arc;
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use sowbell::chat::{Facts, Knowledge};
 use sowbell::club::{Mark, QuietDays, as_grown};
-use sowbell::messages::{ChatKind, Incoming, JobAnswer, Press, Say, What};
+use sowbell::messages::Say;
 use sowbell::planning::{Crop, JobKey};
-use sowbell::reminders::{DueJob, MOST_AT_ONCE, MOST_JOBS, coming_jobs, job_line, job_of};
+use sowbell::reminders::{DueJob, MOST_AT_ONCE, MOST_JOBS, coming_jobs, job_line};
 
 use super::letters::jobs_named;
 use super::platform::Fate;
+use super::said::Said;
+use super::told::{OfList, Told};
 
 /// Days for which a job that was named is left in peace, but for its last good day.
 const PEACE_DAYS: i64 = 3;
@@ -28,6 +30,8 @@ const MOST_NAMINGS: usize = 3;
 pub enum Once {
     /// The reminder of a person's morning.
     Morning(i64, NaiveDate),
+    /// A club's week, by the day that it stands for.
+    Week(usize, NaiveDate),
     /// Any other message, by its row.
     Row(i64),
 }
@@ -47,57 +51,6 @@ struct Came {
     excuse: Option<Excuse>,
 }
 
-/// What people have said, as the test understands it apart from the program.
-#[derive(Debug, Default)]
-pub struct Said {
-    gone: BTreeSet<i64>,
-    done: BTreeSet<(i64, JobKey)>,
-}
-
-impl Said {
-    /// This person can be written to, or not.
-    pub fn is_there(&mut self, user: i64, there: bool) {
-        if there {
-            self.gone.remove(&user);
-        } else {
-            self.gone.insert(user);
-        }
-    }
-
-    /// The bot has heard this; `facts` are from before.
-    pub fn heard(&mut self, incoming: &Incoming, facts: &Facts, knowledge: &Knowledge) {
-        let user = incoming.from.user;
-        if incoming.chat.kind != ChatKind::Private {
-            // What was said in private can be taken back in the group as well.
-            self.done.retain(|(of, _)| *of != user);
-            return;
-        }
-        match &incoming.what {
-            What::Blocked => self.is_there(user, false),
-            What::Unblocked => self.is_there(user, true),
-            What::Text { .. } => {
-                self.is_there(user, true);
-                // It may take anything back.
-                self.done.retain(|(of, _)| *of != user);
-            }
-            What::Pressed { data, .. } => match data.parse() {
-                Ok(Press::Job(key, JobAnswer::Done)) => {
-                    let garden = facts.settings().garden.is;
-                    let known = job_of(&key, &facts.sowings, &knowledge.catalogue, garden);
-                    if known.is_some() {
-                        self.done.insert((user, key));
-                    }
-                }
-                Ok(Press::Job(key, JobAnswer::Later | JobAnswer::Skip)) => {
-                    self.done.remove(&(user, key));
-                }
-                _ => self.done.retain(|(of, _)| *of != user),
-            },
-            _ => {}
-        }
-    }
-}
-
 /// One naming of a job.
 #[derive(Debug)]
 struct Naming {
@@ -107,16 +60,36 @@ struct Naming {
     changes: u32,
 }
 
+/// A morning's message that came.
+#[derive(Debug, Clone, Copy)]
+struct Morning {
+    on: NaiveDate,
+    jobs: usize,
+    /// Of how many lists it told.
+    lists: usize,
+    came: DateTime<Utc>,
+}
+
 #[derive(Default)]
 pub struct Checks {
     came: BTreeMap<Once, Came>,
     namings: BTreeMap<(i64, JobKey), Vec<Naming>>,
     /// The reminders that the program has noted as sent.
     noted: BTreeSet<i64>,
-    /// The last morning that came: of which day, with how many jobs, and when.
-    mornings: BTreeMap<i64, (NaiveDate, usize, DateTime<Utc>)>,
+    /// The last morning that came.
+    mornings: BTreeMap<i64, Morning>,
     changes: BTreeMap<i64, (u32, Option<DateTime<Utc>>)>,
     pub said: Said,
+    pub told: Told,
+    /// Old ids of groups to which nothing may be written any more.
+    pub left_behind: BTreeSet<i64>,
+    /// In which ways groups moved.
+    pub moves: BTreeMap<usize, usize>,
+    /// The day for which each club's last week stood.
+    weeks: BTreeMap<usize, NaiveDate>,
+    pub weeks_came: usize,
+    /// How many were refused who may not change a club.
+    pub refusals: usize,
     pub over_kills: usize,
     pub over_lost_answers: usize,
     pub days_audited: usize,
@@ -155,6 +128,12 @@ impl Checks {
         *at = Some(now);
     }
 
+    /// A list changed to which this person subscribes. What was named stays named.
+    pub fn list_changed(&mut self, user: i64, now: DateTime<Utc>) {
+        let (_, at) = self.changes.entry(user).or_default();
+        *at = Some(now);
+    }
+
     fn changes_of(&self, user: i64) -> u32 {
         self.changes.get(&user).map_or(0, |(count, _)| *count)
     }
@@ -169,17 +148,17 @@ impl Checks {
     /// # Errors
     /// What is wrong.
     pub fn handed_over(
-        &self,
+        &mut self,
         knowledge: &Arc<Knowledge>,
-        row: i64,
+        (row, dated): (i64, Option<NaiveDate>),
         say: &Say,
-        dated: Option<NaiveDate>,
         facts: &Facts,
+        lists: &[OfList],
     ) -> Result<(), String> {
         let settings = facts.settings();
         let today = facts.today();
         let user = facts.member.user;
-        if !facts.member.reachable || self.said.gone.contains(&user) {
+        if !facts.member.reachable || self.said.is_gone(user) {
             return Err("a reminder to somebody who left".to_owned());
         }
         if dated != Some(today) {
@@ -193,13 +172,15 @@ impl Checks {
         }
         let keys = jobs_named(&say.buttons);
         let different: BTreeSet<&JobKey> = keys.iter().collect();
-        if keys.is_empty() || different.len() != keys.len() || keys.len() > MOST_AT_ONCE {
-            return Err(format!("a reminder that names {keys:?}"));
-        }
         let speech = knowledge.speech_for(&settings);
+        let told = self.told.handed_over(row, &say.text, lists, &speech)?;
+        let nothing = keys.is_empty() && told == 0;
+        if nothing || different.len() != keys.len() || keys.len() > MOST_AT_ONCE {
+            return Err(format!("a reminder that names {keys:?} and tells of {told} lists"));
+        }
         let speakable = speakable(knowledge, facts);
         for key in &keys {
-            if self.said.done.contains(&(user, key.clone())) {
+            if self.said.is_done(user, key) {
                 return Err(format!("{key} was done"));
             }
             let mark = facts.known(&knowledge.catalogue).mark(key).and_then(|mark| mark.mark);
@@ -276,6 +257,19 @@ impl Checks {
         Ok(first)
     }
 
+    /// A club's week came: a week or more after the one before it.
+    ///
+    /// # Errors
+    /// Where it came too soon.
+    pub fn week_came(&mut self, club: usize, day: NaiveDate) -> Result<(), String> {
+        let before = self.weeks.insert(club, day);
+        self.weeks_came += 1;
+        match before.filter(|before| *before != day && (day - *before).num_days() < 7) {
+            Some(before) => Err(format!("club {club} got its week for {before} and for {day}")),
+            None => Ok(()),
+        }
+    }
+
     /// What came and was under way when the program was killed may come again.
     pub fn may_come_again(&mut self, what: Once) {
         self.came.entry(what).or_default().excuse = Some(Excuse::Kill);
@@ -297,7 +291,8 @@ impl Checks {
                 of_job.push(Naming { on, row, changes });
             }
         }
-        self.mornings.insert(user, (on, keys.len(), now));
+        let lists = self.told.told_by(row).len();
+        self.mornings.insert(user, Morning { on, jobs: keys.len(), lists, came: now });
     }
 
     /// A day on which a reminder could come is over: each job that was to be spoken of has been
@@ -305,7 +300,12 @@ impl Checks {
     ///
     /// # Errors
     /// With the job that nobody named.
-    pub fn audit(&mut self, knowledge: &Arc<Knowledge>, facts: &Facts) -> Result<(), String> {
+    pub fn audit(
+        &mut self,
+        knowledge: &Arc<Knowledge>,
+        facts: &Facts,
+        lists: &[OfList],
+    ) -> Result<(), String> {
         let user = facts.member.user;
         let today = facts.today();
         let settings = facts.settings();
@@ -315,13 +315,19 @@ impl Checks {
         if quiet || !facts.member.reachable || since.is_some_and(|since| since >= hour) {
             return Ok(());
         }
-        if let Some(&(on, jobs, came)) = self.mornings.get(&user).filter(|(on, ..)| *on >= today) {
-            // The rest waits for another morning; and a day has one message, though the hour or
-            // the zone was changed since, so that another hour of it came.
+        let todays = self.mornings.get(&user).copied().filter(|morning| morning.on >= today);
+        if let Some(Morning { on, came, .. }) = todays {
+            // A day has one message, though the hour or the zone was changed since, so that
+            // another hour of it came.
             let changed = since.is_some_and(|since| since >= came - LONGEST_ON_THE_WAY);
-            if on > today || jobs >= MOST_JOBS || changed {
+            if on > today || changed {
                 return Ok(());
             }
+        }
+        self.told.all_told(lists, todays.map_or(0, |morning| morning.lists))?;
+        if todays.is_some_and(|morning| morning.jobs >= MOST_JOBS) {
+            // The rest waits for another morning.
+            return Ok(());
         }
         self.days_audited += 1;
         for (due, _) in speakable(knowledge, facts) {

@@ -7,7 +7,8 @@ use sowbell::messages::{Incoming, Role, What};
 use super::agenda::Event;
 use super::fuse::Fuse;
 use super::letters::Letter;
-use super::people::{Club, Gardener, coordinator_of, incoming};
+use super::list_words;
+use super::people::{Gardener, incoming};
 use super::replay::join_words;
 use super::talk;
 use super::world::World;
@@ -19,16 +20,7 @@ impl World {
     /// Clubs are opened, members come, and everything that goes on by itself is noted.
     pub(super) fn begin(&mut self) {
         for number in 0..self.clubs.len() {
-            let Club { chat, place } = self.clubs[number];
-            let coordinator = coordinator_of(chat);
-            self.group_hears(coordinator, chat, What::AddedToGroup);
-            for words in
-                [format!("/club frost {}", place.frost), format!("/club zone {}", place.city)]
-            {
-                self.says_in_group(coordinator, chat, Role::Administrator, words);
-            }
-            let at = self.within(TimeDelta::days(20));
-            self.agenda.note(at, Event::Coordinates(number));
+            self.opens(number);
         }
         for person in 0..self.gardeners.len() {
             let at = self.within(TimeDelta::hours(3));
@@ -45,9 +37,9 @@ impl World {
 
     /// A person joins the club, and tells of their garden.
     pub(super) fn comes(&mut self, person: usize) {
-        let Gardener { user, place, club, .. } = self.gardeners[person];
-        let chat = self.clubs[club].chat;
-        self.says(user, join_words(chat));
+        let Gardener { user, place, .. } = self.gardeners[person];
+        let club = self.gardeners[person].clubs[0];
+        self.says(user, join_words(club));
         // Half of them garden by the club's dates, in its zone.
         if self.chance.random_bool(0.5) {
             self.says(user, format!("/zone {}", place.city));
@@ -59,6 +51,10 @@ impl World {
         }
         let crops = talk::crops(&mut self.chance, 8);
         self.says(user, format!("/grow {crops}"));
+        for _ in 0..3 {
+            let words = list_words::of_subscriber(&mut self.chance);
+            self.says(user, words);
+        }
     }
 
     pub(super) fn tells(&mut self, incoming: Incoming) {
@@ -70,7 +66,7 @@ impl World {
     }
 
     pub(super) fn text(&mut self, text: String) -> What {
-        let message = self.chance.random_range(1_000_000..2_000_000);
+        let message = self.chance.random_range(1_000_000..2_000_000_000);
         What::Text { text, message, addressed: true, replies_to: None }
     }
 
@@ -88,11 +84,13 @@ impl World {
         self.tells(incoming(user, chat, Role::Unknown, what));
     }
 
-    pub(super) fn presses(&mut self, user: i64, letter: &Letter, data: String) {
+    pub(super) fn presses(&mut self, user: i64, chat: i64, letter: &Letter, data: String) {
         let press = format!("press {}", self.chance.random_range(0..u64::MAX));
         let (message, shown) = (Some(letter.message), Some(letter.shown()));
         let what = What::Pressed { press, message, data, shown };
-        self.tells(incoming(user, user, Role::Unknown, what));
+        // What the platform says of somebody in a group; none of them keeps one.
+        let role = if chat < 0 { Role::Member } else { Role::Unknown };
+        self.tells(incoming(user, chat, role, what));
     }
 
     pub(super) async fn happens(&mut self, event: Event) {
@@ -120,18 +118,17 @@ impl World {
                 self.group_hears(user, user, What::Unblocked);
                 self.says(user, "/now".to_owned());
             }
-            Event::Rejoins(person) => {
-                let Gardener { user, club, .. } = self.gardeners[person];
+            Event::Rejoins(person, club) => {
+                let user = self.gardeners[person].user;
                 let chat = self.clubs[club].chat;
                 self.says_in_group(user, chat, Role::Member, "/now".to_owned());
             }
-            Event::Coordinates(club) => {
-                let Club { chat, place } = self.clubs[club];
-                let words = talk::of_coordinator(&mut self.chance, place);
-                self.says_in_group(coordinator_of(chat), chat, Role::Administrator, words);
-                let at = self.within(TimeDelta::days(40));
-                self.agenda.note(at, Event::Coordinates(club));
-            }
+            Event::Coordinates(club) => self.coordinates(club),
+            Event::KeepsLists(club) => self.keeps_lists(club),
+            Event::StepsDown(club) => self.clubs[club].second_is_administrator = false,
+            Event::Meddles(club) => self.meddles(club),
+            Event::Moves(club) => self.moves(club),
+            Event::Tells(incoming) => self.tells(*incoming),
             Event::Audit(person) => self.audit(person).await,
             Event::Lays => {
                 self.fuse = Some(Fuse::any(&mut self.kills));
@@ -162,9 +159,28 @@ impl World {
     }
 
     pub(super) fn acts(&mut self, person: usize) {
-        let Gardener { user, place, club, .. } = self.gardeners[person];
+        let Gardener { user, place, .. } = self.gardeners[person];
+        let clubs = &self.gardeners[person].clubs;
+        let club = clubs[self.chance.random_range(0..clubs.len())];
         let chat = self.clubs[club].chat;
-        match self.chance.random_range(0..100) {
+        match self.chance.random_range(0..107) {
+            105..107 => self.comes_back_to_list(person),
+            100..104 => {
+                let letters = &self.clubs[club].letters;
+                if !letters.is_empty() {
+                    let letter = letters[self.chance.random_range(0..letters.len())].clone();
+                    self.presses_any(user, chat, &letter);
+                }
+            }
+            104 => {
+                // Another club, or another time the same.
+                let other = self.chance.random_range(0..self.clubs.len());
+                self.says(user, join_words(other));
+                let clubs = &mut self.gardeners[person].clubs;
+                if !clubs.contains(&other) {
+                    clubs.push(other);
+                }
+            }
             0..30 => {
                 // Any button that was ever there, under a message of any age.
                 let letters = self.gardeners[person].letters.len();
@@ -172,7 +188,7 @@ impl World {
                     let letter = self.gardeners[person].letters
                         [self.chance.random_range(0..letters)]
                     .clone();
-                    self.presses_any(user, &letter);
+                    self.presses_any(user, user, &letter);
                 }
             }
             30..36 => {
@@ -192,7 +208,7 @@ impl World {
             39..42 => {
                 self.group_hears(user, chat, What::LeftGroup);
                 let at = self.within(TimeDelta::days(40));
-                self.agenda.note(at, Event::Rejoins(person));
+                self.agenda.note(at, Event::Rejoins(person, club));
             }
             _ => {
                 let words = talk::in_private(&mut self.chance, place);
@@ -201,11 +217,11 @@ impl World {
         }
     }
 
-    pub(super) fn presses_any(&mut self, user: i64, letter: &Letter) {
+    pub(super) fn presses_any(&mut self, user: i64, chat: i64, letter: &Letter) {
         let presses = letter.presses();
         if !presses.is_empty() {
             let data = presses[self.chance.random_range(0..presses.len())].clone();
-            self.presses(user, letter, data);
+            self.presses(user, chat, letter, data);
         }
     }
 
@@ -213,7 +229,8 @@ impl World {
         let gardener = &self.gardeners[person];
         let letter = gardener.letters.iter().find(|letter| letter.message == message).cloned();
         if let Some(letter) = letter.filter(|_| !gardener.blocked) {
-            self.presses_any(self.gardeners[person].user, &letter);
+            let user = self.gardeners[person].user;
+            self.presses_any(user, user, &letter);
         }
     }
 
@@ -230,7 +247,9 @@ impl World {
         let quiet = hour.max(self.trouble_until) + LONG_ENOUGH <= self.now;
         let is_evening = (self.now - tonight).num_minutes().abs() < 30;
         if quiet && is_evening && self.process.is_some() && !self.gardeners[person].blocked {
-            let audited = self.checks.audit(&self.knowledge, &facts);
+            let mut lists = self.replay.lists_of(user).await;
+            lists.retain(|list| facts.club.as_ref().is_some_and(|club| club.id == list.club));
+            let audited = self.checks.audit(&self.knowledge, &facts, &lists);
             self.must(audited.map_err(|wrong| format!("member {user}: {wrong}")));
         }
         let next = if self.now < tonight - TimeDelta::minutes(1) {

@@ -7,6 +7,7 @@ use super::agenda::Event;
 use super::fuse::Fuse;
 use super::process::{Flight, Process};
 use super::running::MOST_UNDER_WAY;
+use super::told::lists_of;
 use super::world::World;
 
 impl World {
@@ -54,5 +55,7 @@ impl World {
         self.comparisons += 1;
         let compared = self.replay.compare(&self.look).await;
         self.must(compared);
+        let told = self.checks.told.holds(&lists_of(&self.look, None).await);
+        self.must(told);
     }
 }

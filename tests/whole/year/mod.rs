@@ -1,11 +1,12 @@
-//! A simulated year: members of many zones, a platform that limits, fails and stalls, and a
-//! program that is killed, all in virtual time and from a seed.
+//! A simulated year: members of many zones and their clubs, a platform that limits, fails and
+//! stalls, groups that become supergroups, and a program that is killed, all in virtual time and
+//! from a seed.
 //!
 //! Nothing waits and nothing is random but by the seed, so a seed that fails fails again, at the
 //! same moment and with the same words. `SOWBELL_YEARS=n` runs n whole years of 200 members,
 //! beginning with the seed `SOWBELL_SEED` (1 unless set); `SOWBELL_MEMBERS` and `SOWBELL_DAYS`
-//! make them smaller. A run that fails says with which of these it fails again, and one that ends
-//! prints a line.
+//! make them smaller, and `SOWBELL_SHOW` prints what the person of this number does. A run that
+//! fails says with which of these it fails again, and one that ends prints a line.
 
 #![allow(
     clippy::panic,
@@ -18,10 +19,13 @@
 
 mod agenda;
 mod checks;
+mod clubs;
 mod doing;
 mod fuse;
+mod hearing;
 mod kills;
 mod letters;
+mod list_words;
 mod people;
 mod platform;
 mod process;
@@ -29,7 +33,9 @@ mod replay;
 mod report;
 mod running;
 mod rush;
+mod said;
 mod talk;
+mod told;
 mod world;
 
 use report::{Plan, Report};
@@ -68,6 +74,7 @@ async fn years_from_a_few_seeds() {
         // A year in which nothing happens shows nothing.
         assert!(report.reminders > 50 && report.accepted > 300, "{report}");
         assert!(report.kills() > 10 && report.repeats() > 0, "{report}");
+        assert!(report.lists_told > 5 && report.weeks > 2 && report.refusals > 1, "{report}");
     }
 }
 

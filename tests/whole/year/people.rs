@@ -1,5 +1,7 @@
 //! The people and their gardens.
 
+use std::collections::BTreeSet;
+
 use sowbell::messages::{Chat, ChatKind, Incoming, Person, Role, What};
 
 use super::letters::Letter;
@@ -36,8 +38,32 @@ pub const CLUB_SIZE: usize = 20;
 /// A club: its members garden in one place or in the next.
 #[derive(Debug)]
 pub struct Club {
+    /// The group's id now; it is another one since the group became a supergroup.
     pub chat: i64,
+    /// Its id before.
+    pub was: Option<i64>,
     pub place: Place,
+    /// The person who looks after the club.
+    pub coordinator: i64,
+    /// Another administrator, who is none any more from some day on.
+    pub second: i64,
+    pub second_is_administrator: bool,
+    /// Members whom the coordinator named to help.
+    pub helpers: BTreeSet<i64>,
+    /// The bot's messages in the group, the latest ones only.
+    pub letters: Vec<Letter>,
+}
+
+/// How many of a group's messages anybody still looks at.
+const MOST_LETTERS: usize = 40;
+
+impl Club {
+    pub fn keep(&mut self, letter: Letter) {
+        if self.letters.len() >= MOST_LETTERS {
+            self.letters.remove(0);
+        }
+        self.letters.push(letter);
+    }
 }
 
 /// A member.
@@ -45,7 +71,8 @@ pub struct Club {
 pub struct Gardener {
     pub user: i64,
     pub place: Place,
-    pub club: usize,
+    /// The clubs that they belong to, their own first.
+    pub clubs: Vec<usize>,
     pub blocked: bool,
     pub letters: Vec<Letter>,
 }
@@ -56,14 +83,23 @@ pub fn gather(members: usize) -> (Vec<Club>, Vec<Gardener>) {
     let clubs = (0..members.div_ceil(CLUB_SIZE))
         .map(|number| {
             let chat = -1000 - i64::try_from(number).expect("a small number");
-            Club { chat, place: place(number) }
+            Club {
+                chat,
+                was: None,
+                place: place(number),
+                coordinator: coordinator_of(chat),
+                second: coordinator_of(chat) + 10_000,
+                second_is_administrator: true,
+                helpers: BTreeSet::new(),
+                letters: Vec::new(),
+            }
         })
         .collect();
     let gardeners = (0..members)
         .map(|number| Gardener {
             user: FIRST + i64::try_from(number).expect("a small number"),
             place: place(number),
-            club: number / CLUB_SIZE,
+            clubs: vec![number / CLUB_SIZE],
             blocked: false,
             letters: Vec::new(),
         })

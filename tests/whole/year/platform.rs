@@ -9,7 +9,7 @@ use chrono::{DateTime, TimeDelta, Utc};
 use rand::rngs::StdRng;
 use rand::{Rng, SeedableRng};
 use sowbell::app::{Delivery, Platform};
-use sowbell::messages::{Incoming, Outgoing};
+use sowbell::messages::{Incoming, Outgoing, What};
 
 /// What became of a message that was handed over, beside the answer.
 #[derive(Debug, Clone, Copy, Default)]
@@ -29,6 +29,10 @@ struct State {
     faults: bool,
     offline_until: DateTime<Utc>,
     blocked: BTreeSet<i64>,
+    /// The new ids of groups that became supergroups.
+    moved: BTreeMap<i64, i64>,
+    /// In which chat a message stands.
+    places: BTreeMap<i32, i64>,
     limited: BTreeMap<i64, DateTime<Utc>>,
     /// The requests of the last minute, since the program started.
     lately: VecDeque<(DateTime<Utc>, Option<i64>)>,
@@ -50,6 +54,8 @@ impl OurPlatform {
             faults: true,
             offline_until: now,
             blocked: BTreeSet::new(),
+            moved: BTreeMap::new(),
+            places: BTreeMap::new(),
             limited: BTreeMap::new(),
             lately: VecDeque::new(),
             wrong: None,
@@ -94,6 +100,11 @@ impl OurPlatform {
         }
     }
 
+    /// The group `old` is a supergroup with the id `new` from now on.
+    pub fn moves(&self, old: i64, new: i64) {
+        self.state().moved.insert(old, new);
+    }
+
     /// A program that was started anew does not know what was sent before.
     pub fn started(&self) {
         let mut state = self.state();
@@ -104,6 +115,9 @@ impl OurPlatform {
     /// Something for the bot.
     pub fn tells(&self, incoming: Incoming) {
         let mut state = self.state();
+        if let What::Text { message, .. } = &incoming.what {
+            state.places.insert(*message, incoming.chat.id);
+        }
         let id = state.next_update;
         state.next_update += 1;
         state.waiting.push_back((id, incoming));
@@ -146,6 +160,10 @@ impl State {
         if self.offline_until > self.now {
             return Delivery::Offline("connection refused".to_owned());
         }
+        if let Some(new) = outgoing.chat().and_then(|chat| self.moved.get(&chat)) {
+            return Delivery::Moved(*new);
+        }
+        self.is_of_its_chat(outgoing);
         if outgoing.chat().is_some_and(|chat| self.blocked.contains(&chat)) {
             return Delivery::Unreachable("Forbidden: bot was blocked by the user".to_owned());
         }
@@ -180,10 +198,28 @@ impl State {
         }
     }
 
-    fn arrives(&mut self, _outgoing: &Outgoing, lost: bool) {
+    fn arrives(&mut self, outgoing: &Outgoing, lost: bool) {
         self.fate.arrived = Some(self.next_message);
+        if let Outgoing::Say(say) = outgoing {
+            self.places.insert(self.next_message, say.chat);
+        }
         self.fate.lost = lost;
         self.next_message += 1;
+    }
+
+    /// A message is answered and changed in the chat in which it stands.
+    fn is_of_its_chat(&mut self, outgoing: &Outgoing) {
+        let message = match outgoing {
+            Outgoing::Say(say) => say.reply_to,
+            Outgoing::Edit(edit) => Some(edit.message),
+            _ => None,
+        };
+        let stands_in = message.and_then(|message| self.places.get(&message).copied());
+        if message.is_some() && stands_in != outgoing.chat() {
+            let chat = outgoing.chat();
+            let wrong = format!("{message:?} of {stands_in:?} is taken for one of {chat:?}");
+            self.wrong = self.wrong.take().or(Some(wrong));
+        }
     }
 
     /// The platform's limits, counted at the moment a request comes.

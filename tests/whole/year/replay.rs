@@ -16,14 +16,18 @@ use sqlx::sqlite::{SqliteConnectOptions, SqlitePool, SqlitePoolOptions};
 use sqlx::{AssertSqlSafe, Row};
 
 use super::people::incoming;
+use super::told::{OfList, lists_of};
 
 /// Columns that mornings or chance write: not part of what was accepted.
-const LEFT_OUT: [(&str, &str); 5] = [
+const LEFT_OUT: [(&str, &str); 7] = [
     ("members", "next_reminder_at"),
     ("clubs", "join_token"),
     ("clubs", "next_digest_at"),
     ("clubs", "digest_made_for"),
     ("job_marks", "named_on"),
+    ("lists", "code"),
+    // What was told is held against what came (`told.rs`).
+    ("subscriptions", "told"),
 ];
 
 /// Tables about sending, not about what was accepted.
@@ -41,24 +45,39 @@ pub async fn look(url: &str) -> SqlitePool {
     pool.expect("the database opens")
 }
 
-/// The words with which somebody joins the club of `chat`; the token is put in where it is read.
-pub fn join_words(chat: i64) -> String {
-    format!("/start club{chat}")
+/// The words with which somebody joins a club by the link of its first day; the token is put in
+/// where it is read. The clubs are opened in their order.
+pub fn join_words(club: usize) -> String {
+    format!("/start club {}", club + 1)
+}
+
+/// The same by a link that stands in the group `chat` at the moment.
+pub fn join_words_in(chat: i64) -> String {
+    format!("/start chat {chat}")
+}
+
+/// Whether this is a link of a club that there was not when it was followed.
+pub fn leads_nowhere(incoming: &Incoming) -> bool {
+    matches!(&incoming.what, What::Text { text, .. } if text == "/start ")
 }
 
 /// With the token of this database, since tokens are drawn by chance.
 pub async fn with_token(incoming: &Incoming, look: &SqlitePool) -> Incoming {
     let mut with = incoming.clone();
     if let What::Text { text, .. } = &mut with.what
-        && let Some(chat) = text.strip_prefix("/start club")
-        && let Ok(chat) = chat.parse::<i64>()
+        && let Some(words) = text.strip_prefix("/start ")
+        && let Some((of, number)) = words.split_once(' ')
+        && let Ok(number) = number.parse::<i64>()
     {
-        let token: Option<String> =
-            sqlx::query_scalar("SELECT join_token FROM clubs WHERE chat = $1")
-                .bind(chat)
-                .fetch_optional(look)
-                .await
-                .expect("clubs can be read");
+        let query = match of {
+            "club" => "SELECT join_token FROM clubs WHERE id = $1",
+            _ => "SELECT join_token FROM clubs WHERE chat = $1",
+        };
+        let token: Option<String> = sqlx::query_scalar(query)
+            .bind(number)
+            .fetch_optional(look)
+            .await
+            .expect("clubs can be read");
         *text = format!("/start {}", token.unwrap_or_default());
     }
     with
@@ -68,6 +87,11 @@ impl Replay {
     pub async fn new(url: &str, knowledge: &Arc<Knowledge>) -> Self {
         let store = Store::open(url).await.expect("the database opens");
         Self { app: App::new(store, Arc::clone(knowledge)), look: look(url).await }
+    }
+
+    /// To look into the replay's database.
+    pub fn look(&self) -> &SqlitePool {
+        &self.look
     }
 
     /// Does again what the program has accepted.
@@ -84,6 +108,49 @@ impl Replay {
         let change = Change::MemberReachable(false);
         work.apply(&facts, &from_them, &change, now).await.expect("a change");
         work.commit().await.expect("a commit");
+    }
+
+    /// A send said that the group `old` has the id `new`; `user` is anybody who is known.
+    pub async fn moved(&self, old: i64, new: i64, user: i64, now: DateTime<Utc>) {
+        let there = incoming(user, old, Role::Unknown, What::Nothing);
+        let mut work = self.app.store.begin().await.expect("a transaction");
+        let facts = work.facts(&there, None, now).await.expect("facts");
+        let change = Change::MoveClub { to: new };
+        work.apply(&facts, &there, &change, now).await.expect("a change");
+        work.commit().await.expect("a commit");
+    }
+
+    /// What members subscribe to.
+    pub async fn lists_of(&self, user: i64) -> Vec<OfList> {
+        lists_of(&self.look, Some(user)).await
+    }
+
+    /// What only those may change who keep a club: its settings, its lists and its helpers.
+    pub async fn of_clubs(&self) -> Vec<String> {
+        sqlx::query_scalar(
+            "SELECT concat_ws('|', id, frost, zone, language, hold, digest_weekday, \
+             digest_minutes, digest_thread) FROM clubs WHERE frost IS NOT NULL \
+             UNION ALL SELECT concat_ws('|', id, club_id, name, note, archived_at) FROM lists \
+             UNION ALL SELECT concat_ws('|', list_id, crop) FROM list_crops \
+             UNION ALL SELECT concat_ws('|', club_id, member_id) FROM helpers ORDER BY 1",
+        )
+        .fetch_all(&self.look)
+        .await
+        .expect("clubs can be read")
+    }
+
+    /// What was said last in this chat.
+    pub async fn last_said(&self, chat: i64) -> String {
+        let said: Option<String> = sqlx::query_scalar(
+            "SELECT json_extract(payload, '$.say.text') FROM outgoing WHERE chat = $1 \
+             ORDER BY id DESC LIMIT 1",
+        )
+        .bind(chat)
+        .fetch_optional(&self.look)
+        .await
+        .expect("messages can be read")
+        .flatten();
+        said.unwrap_or_default()
     }
 
     /// What is known of a person at `now`.
@@ -150,7 +217,16 @@ async fn contents(look: &SqlitePool) -> BTreeMap<String, Vec<String>> {
         let query = format!("SELECT {} FROM {table} {only} ORDER BY 1", quoted.join("||'|'||"));
         let rows: Vec<String> =
             sqlx::query_scalar(AssertSqlSafe(query)).fetch_all(look).await.expect("rows");
-        all.insert(table, rows);
+        let rows = rows.into_iter().map(|row| if table == "journal" { untold(row) } else { row });
+        all.insert(table.clone(), rows.collect());
     }
     all
+}
+
+/// A row of the journal without what had been told of a list that was unsubscribed from, which
+/// depends on mornings.
+fn untold(row: String) -> String {
+    let Some((before, told)) = row.split_once("\"told\":") else { return row };
+    let rest = told.find('}').map_or("", |at| &told[at..]);
+    format!("{before}{}", untold(rest.to_owned()))
 }

@@ -24,6 +24,11 @@ pub struct Report {
     pub over_lost_answers: usize,
     pub days_audited: usize,
     pub jobs_audited: usize,
+    pub lists_told: usize,
+    /// How groups became supergroups, by the way in which the program learned of it.
+    pub moves: BTreeMap<usize, usize>,
+    pub refusals: usize,
+    pub weeks: usize,
     pub comparisons: usize,
     pub digest: u64,
 }
@@ -45,8 +50,9 @@ impl fmt::Display for Report {
             f,
             "SOWBELL_SEED={seed}: {members} members, {days} days; {} updates accepted; {} messages \
              came, {} of them reminders, {} tries in all; {} kills {:?}; {} came twice over kills \
-             and {} over lost answers; {} days audited with {} jobs; {} comparisons with the \
-             replay; digest {:016x}",
+             and {} over lost answers; {} days audited with {} jobs; {} times a list was told \
+             of; {} club weeks came; groups moved {:?}; {} were refused; {} comparisons with the replay; digest \
+             {:016x}",
             self.accepted,
             self.messages,
             self.reminders,
@@ -57,6 +63,10 @@ impl fmt::Display for Report {
             self.over_lost_answers,
             self.days_audited,
             self.jobs_audited,
+            self.lists_told,
+            self.weeks,
+            self.moves,
+            self.refusals,
             self.comparisons,
             self.digest,
         )

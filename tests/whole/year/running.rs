@@ -4,20 +4,17 @@ use std::hash::Hash;
 
 use chrono::{NaiveDate, TimeDelta};
 use rand::Rng;
-use sowbell::app::{Delivery, Landed, Platform, SenderStep, Update};
-use sowbell::messages::{Incoming, Outgoing, Priority, UpdateKey};
+use sowbell::app::{Delivery, Landed, Platform, SenderStep};
+use sowbell::messages::{Outgoing, Priority};
 use sowbell::store::Queued;
 
 use super::agenda::Event;
 use super::checks::Once;
-use super::fuse::{Fuse, take_in_without_commit, tick_without_commit};
+use super::fuse::{Fuse, tick_without_commit};
 use super::letters::{Letter, jobs_named};
-use super::people::{coordinator_of, person_of};
+use super::people::person_of;
 use super::process::{Flight, Process, Turn};
-use super::replay::with_token;
 use super::world::World;
-
-const BOT: i64 = 1;
 
 /// As many messages are under way at most, each to another chat.
 pub(super) const MOST_UNDER_WAY: usize = 16;
@@ -34,67 +31,6 @@ impl World {
 
     pub(super) fn running(&mut self) -> &mut Process {
         self.process.as_mut().expect("it runs")
-    }
-
-    pub(super) async fn poll(&mut self) {
-        let now = self.now;
-        let offline = self.platform.is_offline();
-        let process = self.process.as_mut().expect("it runs");
-        process.poll_at = None;
-        if offline {
-            process.poll_at = Some(now + TimeDelta::seconds(30));
-            return;
-        }
-        let batch = self.platform.poll(process.offset);
-        let Some((last, _)) = batch.last() else { return };
-        let last = *last;
-        let mut updates = Vec::new();
-        for (id, incoming) in &batch {
-            let incoming = Some(with_token(incoming, &self.look).await);
-            updates.push(Update { key: UpdateKey { bot: BOT, update: *id }, incoming });
-        }
-        let new = updates.iter().any(|update| !self.accepted.contains(&update.key.update));
-        if new && self.burns(|fuse| fuse == Fuse::BeforeTakingIn).await {
-            return;
-        }
-        if new && self.fuse == Some(Fuse::TakingIn) {
-            let half = take_in_without_commit(&self.running().app, &updates, now).await;
-            half.expect("they are taken in");
-            self.kill(Fuse::TakingIn).await;
-            return;
-        }
-        let taken = self.running().app.take_in(&updates, now).await;
-        taken.expect("they are taken in");
-        for (id, incoming) in &batch {
-            if self.accepted.insert(*id) {
-                let key = UpdateKey { bot: BOT, update: *id };
-                let before = self.replay.facts(incoming.from.user, now).await;
-                self.checks.said.heard(incoming, &before, &self.knowledge);
-                self.replay.accept(key, incoming, now).await;
-                self.touch(incoming);
-            }
-        }
-        if new && self.burns(|fuse| fuse == Fuse::AfterTakingIn).await {
-            return;
-        }
-        let process = self.running();
-        process.offset = Some(last + 1);
-        process.poll_at = Some(now + TimeDelta::milliseconds(100));
-        process.tick_at = Some(now);
-        process.send_at = Some(now);
-    }
-
-    /// Notes for whom something changed.
-    pub(super) fn touch(&mut self, incoming: &Incoming) {
-        let user = incoming.from.user;
-        self.checks.touched(user, self.now);
-        let club = self.clubs.iter().position(|club| coordinator_of(club.chat) == user);
-        if let Some(club) = club {
-            // Whoever was ever in the club; who left it is not touched, which does no harm.
-            for gardener in self.gardeners.iter().filter(|gardener| gardener.club == club) {
-                self.checks.touched(gardener.user, self.now);
-            }
-        }
     }
 
     pub(super) async fn tick(&mut self) {
@@ -152,8 +88,16 @@ impl World {
         let once = self.once(&row).await;
         if let (Once::Morning(user, date), Outgoing::Say(say)) = (once, &row.outgoing) {
             let facts = self.replay.facts(user, now).await;
-            let checked = self.checks.handed_over(&self.knowledge, row.id, say, Some(date), &facts);
+            let mut lists = self.replay.lists_of(user).await;
+            lists.retain(|list| facts.club.as_ref().is_some_and(|club| club.id == list.club));
+            let day = (row.id, Some(date));
+            let checked = self.checks.handed_over(&self.knowledge, day, say, &facts, &lists);
             self.must(checked.map_err(|wrong| format!("member {user}: {wrong}\n{}", say.text)));
+        }
+        if let Some(chat) =
+            row.outgoing.chat().filter(|chat| self.checks.left_behind.contains(chat))
+        {
+            self.must::<()>(Err(format!("the group {chat} is written to under its old id")));
         }
         let delivery = self.platform.deliver(&row.outgoing).await;
         let fate = self.platform.fate();
@@ -162,16 +106,28 @@ impl World {
         }
         self.handed_over += 1;
         self.note_in_digest(&row, &delivery);
+        // While the platform is out of reach there are tries without end.
+        let often = if self.platform.is_offline() { 0.1 } else { 0.7 };
         if let Some(message) = fate.arrived {
             let came = self.checks.came(once, fate);
             self.must(came);
+            if let Once::Week(club, day) = once {
+                let came = self.checks.week_came(club, day);
+                self.must(came);
+            }
             self.arrives(&row, once, message);
         } else if let Once::Morning(user, _) = once
-            && let Some(person) = person_of(user).filter(|_| self.chance.random_bool(0.7))
+            && let Some(person) = person_of(user).filter(|_| self.chance.random_bool(often))
         {
             // What waits is what a change can make untrue.
             let at = self.within(TimeDelta::minutes(10));
-            self.agenda.note(at, Event::ChangesMind(person));
+            let told = self.checks.told.told_by(row.id);
+            let told = told.first().map(|list| list.name.clone());
+            let then = match told {
+                Some(list) => self.changes_told(self.gardeners[person].clubs[0], &list),
+                None => Event::ChangesMind(person),
+            };
+            self.agenda.note(at, then);
         }
         let flight = Flight { row, once, delivery, fate, begun: now };
         let process = self.running();
@@ -181,15 +137,18 @@ impl World {
     }
 
     pub(super) async fn once(&self, row: &Queued) -> Once {
-        let chat = row.outgoing.chat().filter(|chat| *chat > 0);
-        if let (Priority::Reminder, Some(user)) = (row.priority, chat) {
+        if let (Priority::Reminder, Some(chat)) = (row.priority, row.outgoing.chat()) {
             let date: NaiveDate =
                 sqlx::query_scalar("SELECT local_date FROM outgoing WHERE id = $1")
                     .bind(row.id)
                     .fetch_one(&self.look)
                     .await
                     .expect("a reminder has its date");
-            return Once::Morning(user, date);
+            if chat > 0 {
+                return Once::Morning(chat, date);
+            }
+            let club = self.club_of(chat).expect("a club of ours");
+            return Once::Week(club, date);
         }
         Once::Row(row.id)
     }
@@ -201,6 +160,7 @@ impl World {
                 let letter = Letter::new(message, say);
                 if let Once::Morning(user, date) = once {
                     self.reminders += 1;
+                    self.checks.told.came(row.id);
                     let keys = jobs_named(&say.buttons);
                     self.checks.named(user, row.id, date, &keys, self.now);
                     if self.chance.random_bool(0.5)
@@ -213,12 +173,16 @@ impl World {
                 let person = person_of(say.chat).and_then(|person| self.gardeners.get_mut(person));
                 if let Some(gardener) = person {
                     gardener.letters.push(letter);
+                } else if let Some(club) = self.club_of(say.chat) {
+                    self.clubs[club].keep(letter);
                 }
             }
             Outgoing::Edit(edit) => {
                 let gardener =
                     person_of(edit.chat).and_then(|person| self.gardeners.get_mut(person));
                 let letters = gardener.into_iter().flat_map(|gardener| &mut gardener.letters);
+                let letters =
+                    letters.chain(self.clubs.iter_mut().flat_map(|club| &mut club.letters));
                 for letter in letters.filter(|letter| letter.message == edit.message) {
                     letter.edited(edit);
                 }
@@ -275,6 +239,23 @@ impl World {
         match flight.delivery {
             Delivery::Sent { .. } if row.priority == Priority::Reminder => {
                 self.checks.noted(row.id);
+                self.checks.told.noted(row.id);
+            }
+            Delivery::Moved(new) => {
+                let ended: Option<String> =
+                    sqlx::query_scalar("SELECT outcome FROM outgoing WHERE id = $1")
+                        .bind(row.id)
+                        .fetch_one(&self.look)
+                        .await
+                        .expect("an outcome");
+                // A week that was taken back meanwhile tells nothing.
+                let taken_back =
+                    row.priority == Priority::Reminder && ended.as_deref() == Some("cancelled");
+                if let Some(old) = row.outgoing.chat().filter(|_| !taken_back) {
+                    let user = self.clubs[0].coordinator;
+                    self.replay.moved(old, new, user, self.now).await;
+                    self.knows_of_move(old, new);
+                }
             }
             Delivery::Unreachable(_) => {
                 let outcome: Option<String> =

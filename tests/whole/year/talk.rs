@@ -4,6 +4,7 @@ use rand::rngs::StdRng;
 use rand::seq::IndexedRandom;
 use rand::{Rng, RngCore};
 
+use super::list_words;
 use super::people::Place;
 
 const CROPS: [&str; 32] = [
@@ -56,7 +57,8 @@ const NAMED: [&str; 3] =
 const CITIES: [&str; 8] =
     ["Denver", "Auckland", "Helsinki", "Santiago", "London", "Hobart", "Tokyo", "Johannesburg"];
 
-fn one<'a>(chance: &mut StdRng, of: &[&'a str]) -> &'a str {
+/// One of these.
+pub fn one<'a>(chance: &mut StdRng, of: &[&'a str]) -> &'a str {
     of.choose(chance).copied().unwrap_or_default()
 }
 
@@ -81,7 +83,10 @@ pub fn frost(chance: &mut StdRng, place: Place) -> String {
 
 /// What somebody writes in the private chat on an ordinary day.
 pub fn in_private(chance: &mut StdRng, place: Place) -> String {
-    match chance.next_u32() % 100 {
+    match chance.next_u32() % 120 {
+        100..110 => list_words::of_variety(chance),
+        110..117 => list_words::of_subscriber(chance),
+        117..120 => "/lists".to_owned(),
         0..16 => format!("/grow {}", crops(chance, 4)),
         16..24 => format!("/drop {}", crops(chance, 2)),
         24..32 => format!("/frost {}", frost(chance, place)),
@@ -115,13 +120,16 @@ pub fn in_private(chance: &mut StdRng, place: Place) -> String {
         93..94 => "/weekends".to_owned(),
         94..95 => "/holiday off".to_owned(),
         95..97 => one(chance, &["05-10 10-01", "7", "London", "tomato", "never"]).to_owned(),
+        97..98 => "/club".to_owned(),
         _ => format!("can I start {} now?", one(chance, &CROPS)),
     }
 }
 
 /// What changes most of what a reminder could say.
 pub fn changes_mind(chance: &mut StdRng, place: Place) -> String {
-    match chance.next_u32() % 6 {
+    match chance.next_u32() % 8 {
+        6 => list_words::of_variety(chance),
+        7 => list_words::of_subscriber(chance),
         0 => "/drop everything".to_owned(),
         1 => format!("/frost {}", frost(chance, place)),
         2 => "/undo".to_owned(),
@@ -133,7 +141,9 @@ pub fn changes_mind(chance: &mut StdRng, place: Place) -> String {
 
 /// What somebody writes to the bot in a group.
 pub fn in_group(chance: &mut StdRng) -> String {
-    match chance.next_u32() % 4 {
+    match chance.next_u32() % 6 {
+        4 => list_words::of_subscriber(chance),
+        5 => "/lists".to_owned(),
         0 => format!("/grow {}", crops(chance, 2)),
         1 => "/now".to_owned(),
         _ => format!("/ask can I start {} now?", one(chance, &CROPS)),
@@ -142,8 +152,10 @@ pub fn in_group(chance: &mut StdRng) -> String {
 
 /// What a coordinator writes in the group.
 pub fn of_coordinator(chance: &mut StdRng, place: Place) -> String {
-    match chance.next_u32() % 10 {
-        7 => format!("/club digest {} 8:00", one(chance, &["Monday", "Friday", "Sunday"])),
+    match chance.next_u32() % 12 {
+        7 | 10 | 11 => {
+            format!("/club digest {} 8:00", one(chance, &["Monday", "Friday", "Sunday"]))
+        }
         8 => "/club digest off".to_owned(),
         0..3 => format!("/club frost {}", frost(chance, place)),
         3 => format!("/club zone {}", place.city),
