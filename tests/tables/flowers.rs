@@ -81,9 +81,8 @@ fn classes_are_the_tenderest_that_a_list_gives() {
             other => panic!("no class is called '{other}'"),
         };
         let illinois = match illinois.as_str() {
-            "" => None,
-            // Its highest class; planted no earlier than the very hardy and bearing light frosts.
-            "hardy" => None,
+            // Hardy is its highest class, so it makes no crop tenderer.
+            "" | "hardy" => None,
             "half-hardy" => Some(Class::Tender),
             "tender" => Some(Class::WarmLoving),
             other => panic!("no class is called '{other}'"),
