@@ -11,6 +11,7 @@ mod agreed;
 mod csv;
 mod emergence;
 mod emoji;
+mod flowers;
 mod french;
 mod frost_free;
 mod german;
