@@ -31,8 +31,8 @@ struct State {
     blocked: BTreeSet<i64>,
     /// The new ids of groups that became supergroups.
     moved: BTreeMap<i64, i64>,
-    /// In which chat a message stands.
-    places: BTreeMap<i32, i64>,
+    /// The messages that there are, each with its chat.
+    places: BTreeSet<(i32, i64)>,
     limited: BTreeMap<i64, DateTime<Utc>>,
     /// The requests of the last minute, since the program started.
     lately: VecDeque<(DateTime<Utc>, Option<i64>)>,
@@ -55,7 +55,7 @@ impl OurPlatform {
             offline_until: now,
             blocked: BTreeSet::new(),
             moved: BTreeMap::new(),
-            places: BTreeMap::new(),
+            places: BTreeSet::new(),
             limited: BTreeMap::new(),
             lately: VecDeque::new(),
             wrong: None,
@@ -116,7 +116,7 @@ impl OurPlatform {
     pub fn tells(&self, incoming: Incoming) {
         let mut state = self.state();
         if let What::Text { message, .. } = &incoming.what {
-            state.places.insert(*message, incoming.chat.id);
+            state.places.insert((*message, incoming.chat.id));
         }
         let id = state.next_update;
         state.next_update += 1;
@@ -201,7 +201,7 @@ impl State {
     fn arrives(&mut self, outgoing: &Outgoing, lost: bool) {
         self.fate.arrived = Some(self.next_message);
         if let Outgoing::Say(say) = outgoing {
-            self.places.insert(self.next_message, say.chat);
+            self.places.insert((self.next_message, say.chat));
         }
         self.fate.lost = lost;
         self.next_message += 1;
@@ -214,9 +214,10 @@ impl State {
             Outgoing::Edit(edit) => Some(edit.message),
             _ => None,
         };
-        let stands_in = message.and_then(|message| self.places.get(&message).copied());
-        if stands_in.is_some() && stands_in != outgoing.chat() {
-            let chat = outgoing.chat();
+        let (Some(message), Some(chat)) = (message, outgoing.chat()) else { return };
+        let stands_in: Vec<i64> =
+            self.places.range((message, i64::MIN)..=(message, i64::MAX)).map(|at| at.1).collect();
+        if !stands_in.is_empty() && !stands_in.contains(&chat) {
             let wrong = format!("{message:?} of {stands_in:?} is taken for one of {chat:?}");
             self.wrong = self.wrong.take().or(Some(wrong));
         }
