@@ -92,8 +92,12 @@ impl Rush {
     }
 
     async fn says(&mut self, user: i64, chat: i64, role: Role, text: &str) {
-        let what =
-            What::Text { text: text.to_owned(), message: 77, addressed: true, replies_to: None };
+        let what = What::Text {
+            text: text.to_owned(),
+            message: 7_000_077,
+            addressed: true,
+            replies_to: None,
+        };
         self.hears(incoming(user, chat, role, what)).await;
     }
 
@@ -164,7 +168,7 @@ async fn a_question_is_taken_in_while_mornings_are_made() {
     let app = rush.process.app.clone();
     let seven = rush.now + TimeDelta::hours(1);
     let text = "/ask can I start cucumbers now?".to_owned();
-    let what = What::Text { text, message: 77, addressed: true, replies_to: None };
+    let what = What::Text { text, message: 7_000_077, addressed: true, replies_to: None };
     let question = incoming(42, -600, Role::Member, what);
     let update = Update { key: UpdateKey { bot: 1, update: 99 }, incoming: Some(question) };
     let ask = async {
