@@ -14,6 +14,7 @@ mod emoji;
 mod french;
 mod frost_free;
 mod german;
+mod guides;
 mod listed;
 mod ordered;
 mod places;
