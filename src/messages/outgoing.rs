@@ -222,6 +222,7 @@ mod tests {
         let say = Outgoing::Say(Say {
             chat: -100,
             thread: Some(3),
+            without_topic: Some("Closed".to_owned()),
             reply_to: Some(7),
             text: "Yes".to_owned(),
             buttons: vec![vec![
@@ -272,7 +273,7 @@ mod tests {
         for (outgoing, json) in [
             (
                 say,
-                r#"{"say":{"chat":-100,"thread":3,"reply_to":7,"text":"Yes","buttons":[[{"label":"Undo","does":{"press":"s"}},{"label":"Open","does":{"open_private":"token"}}]]}}"#,
+                r#"{"say":{"chat":-100,"thread":3,"without_topic":"Closed","reply_to":7,"text":"Yes","buttons":[[{"label":"Undo","does":{"press":"s"}},{"label":"Open","does":{"open_private":"token"}}]]}}"#,
             ),
             (edit, r#"{"edit":{"chat":5,"message":9,"text":"No"}}"#),
             (answer, r#"{"answer_press":{"press":"q","notice":"Ok"}}"#),

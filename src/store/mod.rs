@@ -17,6 +17,7 @@ mod journal;
 mod list_changes;
 mod list_news;
 mod lists;
+mod made_mornings;
 mod mornings;
 mod open;
 mod own_data;

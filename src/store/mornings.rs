@@ -1,14 +1,13 @@
-//! The members whose reminder time has come, and what came of their mornings.
+//! The members whose reminder time has come, with what their mornings need.
 
 use std::collections::HashMap;
 
-use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
+use chrono::{DateTime, TimeDelta, Utc};
 use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
 
-use super::rows::{self, Named, priority_number, to_json};
-use super::{MemberDue, Morning, Result, Store, StoreError, list_news, lists};
+use super::rows;
+use super::{MemberDue, Morning, Result, Store, StoreError, list_news, lists, made_mornings};
 use crate::club::{Club, ClubId, Growing, JobMark, MemberId, Sowing, Variety};
-use crate::messages::{Outgoing, Priority};
 
 /// Values bound in one list; far below what either engine takes.
 pub(super) const LIST: usize = 500;
@@ -47,7 +46,7 @@ impl Store {
     /// [`StoreError::Database`] and [`StoreError::Corrupt`], and nothing is kept.
     pub async fn keep_mornings(&self, mornings: &[Morning], now: DateTime<Utc>) -> Result<()> {
         let mut work = self.begin().await?;
-        keep(&mut work.transaction, mornings, now).await?;
+        made_mornings::keep(&mut work.transaction, mornings, now).await?;
         work.commit().await
     }
 
@@ -240,91 +239,11 @@ pub(super) async fn set_aside(
 ) -> Result<()> {
     for (member, why) in unreadable {
         tracing::error!(member, why, "a member cannot be read and gets no reminder today");
-        set_next(conn, *member, now + TimeDelta::days(1)).await?;
-    }
-    Ok(())
-}
-
-/// Sets when a reachable member's next morning is; false for one who is not reachable.
-async fn set_next(
-    conn: &mut SqliteConnection,
-    member: MemberId,
-    next: DateTime<Utc>,
-) -> Result<bool> {
-    let set = sqlx::query("UPDATE members SET next_reminder_at = $1 WHERE id = $2 AND reachable")
-        .bind(next)
-        .bind(member)
-        .execute(conn)
-        .await?;
-    Ok(set.rows_affected() > 0)
-}
-
-/// Keeps what came of mornings.
-pub(super) async fn keep(
-    conn: &mut SqliteConnection,
-    mornings: &[Morning],
-    now: DateTime<Utc>,
-) -> Result<()> {
-    for morning in mornings {
-        let reachable = set_next(conn, morning.member, morning.next).await?;
-        if let Some(outgoing) = morning.outgoing.as_ref().filter(|_| reachable) {
-            keep_reminder(conn, morning, outgoing, now).await?;
-        }
-    }
-    Ok(())
-}
-
-async fn keep_reminder(
-    conn: &mut SqliteConnection,
-    morning: &Morning,
-    outgoing: &Outgoing,
-    now: DateTime<Utc>,
-) -> Result<()> {
-    let mut named = Vec::new();
-    for key in &morning.named {
-        let job = key.to_string();
-        let before: Option<Option<NaiveDate>> =
-            sqlx::query_scalar("SELECT named_on FROM job_marks WHERE member_id = $1 AND job = $2")
-                .bind(morning.member)
-                .bind(&job)
-                .fetch_optional(&mut *conn)
-                .await?;
-        named.push(Named { job, before: before.flatten() });
-    }
-    let row: Option<i64> = sqlx::query_scalar(
-        "INSERT INTO outgoing (chat, priority, payload, member_id, kind, local_date, named, \
-         created_at, not_before, expires_at, attempts) \
-         VALUES ($1, $2, $3, $4, 'morning', $5, $6, $7, $7, $8, 0) \
-         ON CONFLICT (member_id, local_date, kind) DO NOTHING RETURNING id",
-    )
-    .bind(outgoing.chat())
-    .bind(priority_number(Priority::Reminder))
-    .bind(to_json(outgoing)?)
-    .bind(morning.member)
-    .bind(morning.date)
-    .bind(to_json(&named)?)
-    .bind(now)
-    .bind(morning.expires)
-    .fetch_optional(&mut *conn)
-    .await?;
-    let Some(row) = row else { return Ok(()) };
-    if let Some(told) = list_news::take_up(conn, morning.member, &morning.told).await? {
-        sqlx::query("UPDATE outgoing SET told = $1 WHERE id = $2")
-            .bind(told)
-            .bind(row)
+        sqlx::query("UPDATE members SET next_reminder_at = $1 WHERE id = $2 AND reachable")
+            .bind(now + TimeDelta::days(1))
+            .bind(member)
             .execute(&mut *conn)
             .await?;
-    }
-    for Named { job, .. } in named {
-        sqlx::query(
-            "INSERT INTO job_marks (member_id, job, named_on) VALUES ($1, $2, $3) \
-             ON CONFLICT (member_id, job) DO UPDATE SET named_on = excluded.named_on",
-        )
-        .bind(morning.member)
-        .bind(job)
-        .bind(morning.date)
-        .execute(&mut *conn)
-        .await?;
     }
     Ok(())
 }

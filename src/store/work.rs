@@ -3,7 +3,7 @@
 use chrono::{DateTime, Utc};
 use sqlx::SqliteConnection;
 
-use super::{MemberDue, Morning, Result, Work, changes, facts, mornings, queue};
+use super::{MemberDue, Morning, Result, Work, changes, facts, made_mornings, mornings, queue};
 use crate::chat::{Change, Facts};
 use crate::club::MemberId;
 use crate::messages::{Incoming, Outgoing, Priority, UpdateKey};
@@ -156,6 +156,6 @@ impl Work {
     /// # Errors
     /// [`super::StoreError::Database`] and [`super::StoreError::Corrupt`].
     pub async fn keep_mornings(&mut self, mornings: &[Morning], now: DateTime<Utc>) -> Result<()> {
-        mornings::keep(self.connection(), mornings, now).await
+        made_mornings::keep(self.connection(), mornings, now).await
     }
 }

@@ -20,8 +20,8 @@ pub fn garden() -> Frost {
     Frost::Dates(dates.unwrap_or_else(|| panic!("a season from May to October")))
 }
 
-/// Makes these people members who may be written to, with the same garden, in UTC. `crops` gives
-/// the list of the n-th.
+/// Makes these people members who may be written to at seven, with the same garden, in UTC.
+/// `crops` gives the list of the n-th.
 ///
 /// # Errors
 /// When the store fails.
@@ -29,21 +29,6 @@ pub async fn fill(
     database_url: &str,
     users: &[(i64, String)],
     crops: impl Fn(usize) -> Vec<CropId>,
-    now: DateTime<Utc>,
-) -> Result<(), StoreError> {
-    let at_seven = |_| ReminderTime::default();
-    fill_for_hours(database_url, users, crops, at_seven, now).await
-}
-
-/// As [`fill`]; `hours` gives when the n-th is reminded.
-///
-/// # Errors
-/// When the store fails.
-pub async fn fill_for_hours(
-    database_url: &str,
-    users: &[(i64, String)],
-    crops: impl Fn(usize) -> Vec<CropId>,
-    hours: impl Fn(usize) -> ReminderTime,
     now: DateTime<Utc>,
 ) -> Result<(), StoreError> {
     let store = Store::open(database_url).await?;
@@ -56,7 +41,7 @@ pub async fn fill_for_hours(
             let changes = [
                 Change::MemberFrost(Some(garden())),
                 Change::MemberZone(Some(Tz::UTC)),
-                Change::MemberReminderTime(hours(number)),
+                Change::MemberReminderTime(ReminderTime::default()),
                 Change::AddCrops(crops(number)),
                 Change::MemberReachable(true),
             ];
