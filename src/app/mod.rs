@@ -8,11 +8,12 @@ mod outbox;
 mod platform;
 mod sender;
 mod take_in;
+mod unharmed;
 
 pub use clock::Clock;
 pub use digests::digest;
 pub use limits::{Limits, SendLimits};
-pub use mornings::morning;
+pub use mornings::{MakeMorning, morning};
 pub use platform::{Delivery, Platform};
 pub use sender::{Landed, Outbox, Sender, SenderStep, run_sender};
 pub use take_in::{App, Decide, Update};

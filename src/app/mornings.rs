@@ -10,11 +10,15 @@ use crate::reminders::{
     DueJob, Known, MOST_AT_ONCE, MOST_JOBS, MOST_LISTS_TOLD, Named, cannot_wait, due_jobs,
     jobs_of_the_week, reminder_buttons, reminder_text,
 };
-use crate::store::{DigestMade, MemberDue, Morning, StoreError};
+use crate::store::{ClubDue, DigestMade, MemberDue, Morning, StoreError};
 use crate::wording::shorten_to_limit;
 
 use super::App;
 use super::digests::digest;
+use super::unharmed::unharmed;
+
+/// Makes a member's morning; [`morning`] is the one of this program.
+pub type MakeMorning = fn(&Knowledge, &MemberDue, DateTime<Utc>) -> Morning;
 
 /// How many mornings are made and kept in one transaction. Whoever asks something meanwhile waits
 /// for up to three of these: for one to be taken in, and for two until the sender has its turn.
@@ -37,12 +41,10 @@ impl App {
             // Read and kept in one transaction, so that no change of a member falls in between.
             let mut work = self.store.begin().await?;
             let due = work.members_due(now, TOGETHER).await?;
-            let mornings: Vec<Morning> =
-                due.iter().map(|due| morning(&self.knowledge, due, now)).collect();
+            let mornings: Vec<Morning> = due.iter().map(|due| self.morning(due, now)).collect();
             work.keep_mornings(&mornings, now).await?;
             let clubs = work.clubs_due(now, TOGETHER).await?;
-            let digests: Vec<DigestMade> =
-                clubs.iter().map(|due| digest(&self.knowledge, due, now)).collect();
+            let digests: Vec<DigestMade> = clubs.iter().map(|due| self.digest(due, now)).collect();
             work.keep_digests(&digests, now).await?;
             work.commit().await?;
             members += due.len();
@@ -55,6 +57,37 @@ impl App {
                 return Ok(members);
             }
         }
+    }
+
+    /// A member whose morning cannot be made is set aside for a day, as one whose rows cannot be
+    /// read is: the others get theirs.
+    fn morning(&self, due: &MemberDue, now: DateTime<Utc>) -> Morning {
+        unharmed(|| (self.make_morning)(&self.knowledge, due, now)).unwrap_or_else(|why| {
+            let member = due.member.id;
+            tracing::error!(
+                member,
+                why,
+                "a morning cannot be made, and the member gets none today"
+            );
+            Morning {
+                member,
+                date: now.date_naive(),
+                outgoing: None,
+                named: Vec::new(),
+                told: Vec::new(),
+                next: now + TimeDelta::days(1),
+                expires: now,
+            }
+        })
+    }
+
+    fn digest(&self, due: &ClubDue, now: DateTime<Utc>) -> DigestMade {
+        unharmed(|| digest(&self.knowledge, due, now)).unwrap_or_else(|why| {
+            let club = due.club.id;
+            tracing::error!(club, why, "a digest cannot be made, and the club gets none today");
+            let next = Some(now + TimeDelta::days(1));
+            DigestMade { club, made_for: None, outgoing: None, next, expires: None }
+        })
     }
 
     /// When to look again: at the next reminder time, and at least every few seconds.

@@ -1,13 +1,13 @@
 //! The one path of an update: load the facts, decide, and keep the changes and the answers in one
 //! transaction together with the update's id.
 
-use std::any::Any;
-use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::Arc;
 
 use chrono::{DateTime, TimeDelta, Utc};
 use tokio::sync::Notify;
 
+use super::mornings::{MakeMorning, morning};
+use super::unharmed::unharmed;
 use crate::chat::{Change, Facts, Knowledge, Outcome, apology, decide, needs};
 use crate::club::{LanguageTag, Member};
 use crate::messages::{ChatKind, Incoming, Outgoing, Priority, UpdateKey, What};
@@ -44,6 +44,7 @@ pub struct App {
     /// Woken when a reminder time may have changed.
     pub mornings_changed: Arc<Notify>,
     decide: Decide,
+    pub(super) make_morning: MakeMorning,
 }
 
 /// Why one update was passed over.
@@ -60,13 +61,19 @@ impl App {
     #[must_use]
     pub fn new(store: Store, knowledge: Arc<Knowledge>) -> Self {
         let (queued, mornings_changed) = (Arc::new(Notify::new()), Arc::new(Notify::new()));
-        Self { store, knowledge, queued, mornings_changed, decide }
+        Self { store, knowledge, queued, mornings_changed, decide, make_morning: morning }
     }
 
     /// The same app with another way to decide.
     #[must_use]
     pub fn deciding_by(self, decide: Decide) -> Self {
         Self { decide, ..self }
+    }
+
+    /// The same app with another way to make mornings.
+    #[must_use]
+    pub fn making_mornings_by(self, make_morning: MakeMorning) -> Self {
+        Self { make_morning, ..self }
     }
 
     /// Takes in updates in their order, in one transaction: when this returns, each is kept with
@@ -196,8 +203,7 @@ impl App {
 
     /// Decides, and turns a panic into an error: it harms no other chat.
     fn decide(&self, incoming: &Incoming, facts: &Facts) -> Result<Outcome, PassedOver> {
-        catch_unwind(AssertUnwindSafe(|| (self.decide)(&self.knowledge, incoming, facts)))
-            .map_err(|panic| PassedOver::Panicked(panic_text(panic.as_ref())))
+        unharmed(|| (self.decide)(&self.knowledge, incoming, facts)).map_err(PassedOver::Panicked)
     }
 
     async fn apologise(
@@ -241,10 +247,4 @@ async fn queue_all(
         work.queue(outgoing, priority, member, now, expires).await?;
     }
     Ok(())
-}
-
-fn panic_text(panic: &(dyn Any + Send)) -> String {
-    let text = panic.downcast_ref::<&str>().map(ToString::to_string);
-    text.or_else(|| panic.downcast_ref::<String>().cloned())
-        .unwrap_or_else(|| "without a message".to_owned())
 }

@@ -1,10 +1,12 @@
 //! The running bot: polling, sending, mornings and housekeeping, until it is told to stop.
 
 use std::future::Future;
+use std::pin::pin;
 use std::sync::Arc;
 use std::time::Duration;
 
 use tokio::sync::watch;
+use tokio::task::{JoinError, JoinSet};
 use url::Url;
 
 use super::{ConnectError, PollError, Received, Roles, Telegram};
@@ -29,6 +31,10 @@ const LONGEST_PAUSE: Duration = Duration::from_secs(30);
 /// After so many failures in a row a batch is taken in one by one, so that an update which the
 /// store cannot take does not hold up the others for ever.
 const TRIES_TOGETHER: u32 = 3;
+
+/// After so many refusals of the token in a row, some four minutes, it was taken back. The
+/// platform refuses good ones too while it is in trouble.
+const TOKEN_REFUSALS: u32 = 12;
 
 /// What the running bot needs to be told; all of it are ordinary arguments.
 #[derive(Debug)]
@@ -60,6 +66,11 @@ pub enum ServeError {
     /// The platform took the token back while the bot ran.
     #[error(transparent)]
     Polling(#[from] PollError),
+    /// The part that sends, makes mornings or clears away ended by itself, which is a fault of the
+    /// program: without it reminders would fail silently, so everything ends and can be started
+    /// again.
+    #[error("a part of the bot ended by itself: {0}")]
+    PartEnded(String),
 }
 
 /// Runs the bot until `shutdown`, then lets what is under way end within ten seconds.
@@ -99,37 +110,49 @@ async fn run(
     tracing::info!(bot = telegram.myself().username, "connected");
 
     let app = App::new(store.clone(), Arc::clone(&knowledge));
-    let sending = {
+    let mut parts = JoinSet::new();
+    parts.spawn({
         let (app, telegram, clock) = (app.clone(), telegram.clone(), clock.clone());
         let stopped = stopping(stopped.clone());
-        tokio::spawn(async move {
+        async move {
             let sender = Sender::new(limits);
             let now = move || clock.now();
             run_sender(sender, &app.store, &telegram, now, &app.queued, stopped).await;
-        })
-    };
-    let mornings = tokio::spawn(mornings(app.clone(), clock.clone(), stopped.clone()));
+        }
+    });
+    parts.spawn(mornings(app.clone(), clock.clone(), stopped.clone()));
+    parts.spawn(housekeeping(store.clone(), clock.clone(), stopped.clone()));
     let waking = tokio::spawn(wake_when_set(app.clone(), clock.clone()));
-    let housekeeping = tokio::spawn(housekeeping(store.clone(), clock.clone(), stopped.clone()));
     let menus = {
         let telegram = telegram.clone();
         let menus = command_menus(&knowledge);
         tokio::spawn(async move { telegram.set_menus(&menus).await })
     };
 
-    let polled = poll(&app, &telegram, &clock, stopped.clone()).await;
+    let ended = {
+        let mut polling = pin!(poll(&app, &telegram, &clock, stopped.clone()));
+        tokio::select! {
+            polled = &mut polling => polled.map_err(ServeError::from),
+            // Told to stop, all parts end; before that, none does.
+            Some(part) = parts.join_next() => {
+                let told = *stopped.borrow();
+                let _ = stop.send(true);
+                polling.await.map_err(ServeError::from).and(by_itself(part, told))
+            }
+        }
+    };
     // Whatever ended the polling ends the other parts too.
     let _ = stop.send(true);
     menus.abort();
     waking.abort();
-    let parts = async {
-        for part in [sending, mornings, housekeeping] {
-            if let Err(error) = part.await {
+    let others = async {
+        while let Some(part) = parts.join_next().await {
+            if let Err(error) = part {
                 tracing::error!(%error, "a part of the bot ended badly");
             }
         }
     };
-    if tokio::time::timeout(STOPPING, parts).await.is_err() {
+    if tokio::time::timeout(STOPPING, others).await.is_err() {
         tracing::warn!("stopped while something was still under way");
     }
     let closing = tokio::time::timeout(Duration::from_secs(1), store.close()).await;
@@ -137,7 +160,16 @@ async fn run(
         tracing::warn!("the database was still busy");
     }
     tracing::info!("stopped");
-    Ok(polled?)
+    ended
+}
+
+/// What it means that a part ended: nothing, where all were told to stop.
+fn by_itself(part: Result<(), JoinError>, told_to_stop: bool) -> Result<(), ServeError> {
+    match part {
+        Ok(()) if told_to_stop => Ok(()),
+        Ok(()) => Err(ServeError::PartEnded("without a reason".to_owned())),
+        Err(error) => Err(ServeError::PartEnded(error.to_string())),
+    }
 }
 
 async fn stopping(mut stopped: watch::Receiver<bool>) {
@@ -168,6 +200,7 @@ async fn poll(
     let roles = Roles::new(telegram.clone());
     let mut offset = None;
     let mut failures = 0;
+    let mut refusals = 0;
     loop {
         let polled = tokio::select! {
             polled = telegram.poll(offset, POLL) => polled,
@@ -176,10 +209,14 @@ async fn poll(
         let received = match polled {
             Ok(received) => {
                 failures = 0;
+                refusals = 0;
                 received
             }
-            Err(PollError::TokenRefused) => return Err(PollError::TokenRefused),
             Err(error) => {
+                refusals = if error == PollError::TokenRefused { refusals + 1 } else { 0 };
+                if refusals == TOKEN_REFUSALS {
+                    return Err(error);
+                }
                 tracing::warn!(%error, "polling again after a pause");
                 let length = match error {
                     PollError::Wait(length) => length,
@@ -286,6 +323,21 @@ async fn housekeeping(store: Store, clock: Clock, stopped: watch::Receiver<bool>
         }
         if pause(PRUNING, &stopped).await {
             return;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[tokio::test]
+    async fn a_part_that_ends_before_it_was_told_to_ends_the_program() {
+        let ended = |part: &'static str| tokio::spawn(async move { assert_eq!(part, "sound") });
+        assert!(by_itself(ended("sound").await, true).is_ok());
+        for (part, told) in [("sound", false), ("broken", false), ("broken", true)] {
+            let error = by_itself(ended(part).await, told).expect_err("it is told");
+            assert!(matches!(error, ServeError::PartEnded(_)), "{part}, {told}: {error}");
         }
     }
 }

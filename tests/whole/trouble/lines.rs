@@ -62,12 +62,15 @@ async fn polling_goes_on_after_failures() {
         Fault::AcceptThenCut,
         Fault::TooManyRequests { retry_after: 1 },
         Fault::Refuse { code: 409, description: conflict.to_owned() },
+        // The token is good: the platform is in trouble.
+        Fault::Refuse { code: 401, description: "Unauthorized".to_owned() },
+        Fault::Refuse { code: 404, description: "Not Found".to_owned() },
     ];
-    for failure in failures {
-        world.platform.fail(Which::method("getUpdates"), 1, failure);
+    for failure in &failures {
+        world.platform.fail(Which::method("getUpdates"), 1, failure.clone());
         fern.asks("/help").await;
     }
-    assert_eq!(helped(&world, &fern), 4, "each is answered, and once");
+    assert_eq!(helped(&world, &fern), failures.len(), "each is answered, and once");
 }
 
 #[tokio::test(flavor = "multi_thread")]

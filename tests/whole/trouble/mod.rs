@@ -4,6 +4,7 @@
 mod buttons;
 mod groups;
 mod lines;
+mod mornings;
 mod restarts;
 mod updates;
 mod words;
