@@ -11,11 +11,13 @@ use super::world::World;
 
 const BOT: i64 = 1;
 
-/// Whether somebody takes their last change back.
+/// Whether somebody takes their last change back, or puts it back.
 fn takes_back(incoming: &Incoming) -> bool {
     match &incoming.what {
         What::Text { text, .. } => text == "/undo",
-        What::Pressed { data, .. } => matches!(data.parse(), Ok(Press::Undo(_))),
+        What::Pressed { data, .. } => {
+            matches!(data.parse(), Ok(Press::Undo(_) | Press::UndoOld(_) | Press::PutBack(_)))
+        }
         _ => false,
     }
 }

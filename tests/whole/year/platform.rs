@@ -215,7 +215,7 @@ impl State {
             _ => None,
         };
         let stands_in = message.and_then(|message| self.places.get(&message).copied());
-        if message.is_some() && stands_in != outgoing.chat() {
+        if stands_in.is_some() && stands_in != outgoing.chat() {
             let chat = outgoing.chat();
             let wrong = format!("{message:?} of {stands_in:?} is taken for one of {chat:?}");
             self.wrong = self.wrong.take().or(Some(wrong));
