@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use sowbell::planning::{Crop, Light};
+use sowbell::planning::{Crop, Light, Sources};
 
 use super::csv::{Row, rows};
 use super::{catalogue, crop};
@@ -118,7 +118,7 @@ fn each_kind(mut check: impl FnMut(&Crop, &Row)) {
         .iter()
         .filter(|crop| {
             let light = crop.seed.light.as_ref().map(|light| &light.source);
-            light.into_iter().flat_map(|s| s.ids()).any(|id| id == "fsa_201_58")
+            light.into_iter().flat_map(Sources::ids).any(|id| id == "fsa_201_58")
         })
         .map(|crop| crop.id.as_str().to_owned())
         .collect();
