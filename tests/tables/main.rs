@@ -15,6 +15,7 @@ mod flowers;
 mod french;
 mod frost_free;
 mod german;
+mod guides;
 mod listed;
 mod ordered;
 mod places;

@@ -611,7 +611,7 @@ mod questions {
         Go ahead: sow tomatoes indoors today.
         Sown today, the plants are 6 weeks old when they can go out, around May 22; 6–8 weeks is best. Your average last frost is around May 15.
         Good until April 10, and worth it until May 9.
-        ¼–½ inch deep, soil around 65–85 °F; up in 6–8 days.
+        ¼ inch deep, soil around 65–85 °F; up in 6–8 days.
         [Remind me of tomatoes]
         ");
         fern.presses("Remind me").await;
