@@ -174,6 +174,7 @@ mod frost {
         insta::assert_snapshot!(fern.asks("/now").await.text, @"
         What you can start today, April 10:
         Late, sow indoors, worth it until: bush bean (April 14)
+        Late, sow in the ground, worth it until: sweet alyssum (April 10)
         Sow indoors, good until: vinca (August 7), globe amaranth (August 13), moss rose (August 21), celosia (August 22), coleus (September 1), okra (September 16)
         Sow in the ground, good until: chives (April 13), sage (April 13), lemon balm (April 13), foxglove (April 13), hollyhock (April 13), gaillardia (April 13)
         Set out or plant, good until: asparagus (April 13), sweet potato (August 8)
