@@ -4,13 +4,15 @@ use std::borrow::Cow;
 
 use crate::club::{LanguageTag, as_grown};
 use crate::messages::{Button, ChatKind, Incoming, Outgoing, Press, Topic, What};
+use crate::planning::Step;
 use crate::wording::args;
 
 use super::desk::Desk;
 use super::facts::{Change, Expected, Facts, Outcome};
 use super::knowledge::Knowledge;
 use super::needs::{Command, needs};
-use super::sentences::Request;
+use super::sentences::{Request, Said};
+use super::term_words::Term;
 use super::{
     came_up_talk, club_talk, coordinator_talk, crop_talk, days_talk, frost_talk, hold_talk,
     inline_talk, job_talk, latitude_talk, list_show, list_talk, manners, own_data_talk, place_talk,
@@ -119,9 +121,15 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
     // "I sowed peas in March, can I sow more?" and "I have 4 of 10 seeds up" begin like such a
     // sentence and ask all the same.
     let asks = |request| match request {
-        Request::Sown | Request::PlantedOut => text.contains('?'),
+        Request::Sown | Request::PlantedOut | Request::PottedUp | Request::HardenedOff => {
+            text.contains('?')
+        }
+        Request::HowToHarden | Request::FrostSoon => false,
         _ => question_talk::asks_with_figures(desk, text),
     };
+    let tells =
+        |said: &Said<'_>| !said.head.is_empty() || sowing_talk::tells_a_sowing(desk, said.rest);
+    let sentence = sentence.filter(tells);
     if let Some(said) = sentence.filter(|said| !asks(said.request)) {
         // Whoever says thanks still means to answer what was asked.
         if desk.facts.expected.is_some() && said.request != Request::Thanks {
@@ -139,12 +147,19 @@ fn text_came(desk: &mut Desk<'_>, text: &str) {
             }
             Request::Sown => {
                 manners::own_matter(desk, text, |desk| {
-                    sowing_talk::sown(desk, said.rest, said.head);
+                    // The day may stand in the sentence's frame: "12 basil sown yesterday".
+                    let frame = if said.head.is_empty() { text } else { said.head };
+                    sowing_talk::sown(desk, said.rest, frame);
                     true
                 });
             }
-            Request::PlantedOut => {
-                let told = |desk: &mut Desk<'_>| plants_talk::planted_out(desk, said.rest, text);
+            Request::PlantedOut | Request::PottedUp | Request::HardenedOff => {
+                let step = match said.request {
+                    Request::PottedUp => Step::PotUp,
+                    Request::HardenedOff => Step::HardenOff,
+                    _ => Step::PlantOut,
+                };
+                let told = |desk: &mut Desk<'_>| plants_talk::done(desk, step, said.rest, text);
                 if !manners::own_matter(desk, text, told) {
                     question_talk::asked(desk, text);
                 }
@@ -250,6 +265,13 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
             if rest.is_empty() {
                 let text = desk.say_key("not-understood");
                 desk.reply(text);
+            } else if desk
+                .tongue
+                .sentences
+                .read(rest)
+                .is_some_and(|said| said.request == Request::HowToHarden)
+            {
+                term_talk::explain(desk, Term::HardeningOff);
             } else {
                 question_talk::asked(desk, rest);
             }
@@ -257,6 +279,8 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Zone => settings_talk::zone(desk, Topic::Mine, rest),
         Request::Hour => settings_talk::hour(desk, rest),
         Request::Quiet => days_talk::quiet(desk, rest),
+        Request::QuietToo => days_talk::quiet_too(desk, rest),
+        Request::QuietNoMore => days_talk::quiet_no_more(desk, rest),
         Request::Weekends => days_talk::weekends(desk, rest),
         Request::AtWeekends => days_talk::set_weekends(desk, true),
         Request::AnyDay => days_talk::set_weekends(desk, false),
@@ -270,9 +294,15 @@ fn run_here(desk: &mut Desk<'_>, request: Request, rest: &str) {
         Request::Lists => list_talk::lists(desk, rest),
         Request::Sown => sowing_talk::sown(desk, rest, ""),
         Request::PlantedOut => {
-            if !plants_talk::planted_out(desk, rest, "") {
+            if !plants_talk::done(desk, Step::PlantOut, rest, "") {
                 question_talk::asked(desk, rest);
             }
+        }
+        Request::PottedUp | Request::HardenedOff => question_talk::asked(desk, rest),
+        Request::HowToHarden => term_talk::explain(desk, Term::HardeningOff),
+        Request::FrostSoon => {
+            let text = desk.say_key("frost-soon");
+            desk.reply(text);
         }
         Request::Sowings => sowing_list::list(desk, 0),
         Request::Variety => variety_talk::variety(desk, rest),

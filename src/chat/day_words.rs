@@ -17,6 +17,8 @@ pub(super) struct DayLists {
     here: Vec<String>,
     on: Vec<String>,
     off: Vec<String>,
+    /// Words beside a day that take it off the quiet ones: "not Sunday".
+    lift: Vec<String>,
 }
 
 /// A language's words about days.
@@ -26,6 +28,7 @@ pub struct DayWords {
     here: Vec<String>,
     on: Vec<String>,
     off: Vec<String>,
+    lift: Vec<String>,
 }
 
 /// What was said of a digest.
@@ -69,7 +72,7 @@ impl DayWords {
         weekdays.extend(plain(lists.weekend).into_iter().map(|word| (word, weekend.clone())));
         weekdays.extend(plain(lists.working_days).into_iter().map(|word| (word, working.clone())));
         let (here, on, off) = (plain(lists.here), plain(lists.on), plain(lists.off));
-        Ok(Self { weekdays, here, on, off })
+        Ok(Self { weekdays, here, on, off, lift: plain(lists.lift) })
     }
 
     /// Yes or no, where the text says nothing else.
@@ -77,6 +80,12 @@ impl DayWords {
     pub fn on_or_off(&self, text: &str) -> Option<bool> {
         let text = normalise(text.trim_matches(|c: char| c.is_ascii_punctuation()));
         if self.on.contains(&text) { Some(true) } else { self.off.contains(&text).then_some(false) }
+    }
+
+    /// Whether the words beside a day of the week take it off the quiet ones: "off Sunday".
+    #[must_use]
+    pub fn lifts(&self, text: &str) -> bool {
+        words(text).iter().any(|(_, plain)| self.lift.contains(plain))
     }
 
     fn days_of(&self, word: &str) -> &[Weekday] {
@@ -156,6 +165,28 @@ mod tests {
         assert_eq!(days("weekends"), [Weekday::Sat, Weekday::Sun]);
         assert_eq!(days("weekdays").len(), 5);
         assert_eq!(days("the moon"), []);
+    }
+
+    #[test]
+    fn a_word_beside_a_day_takes_it_off() {
+        let knowledge = crate::chat::Knowledge::embedded().expect("the built-in data");
+        for (tag, text, lifts) in [
+            ("en", "off Sunday", true),
+            ("en", "not sunday", true),
+            ("en", "Sunday", false),
+            ("en", "Sunday and Monday please", false),
+            ("de", "aus sonntag", true),
+            ("de", "Samstag aus", true),
+            ("de", "Sonntag", false),
+            ("fr", "fin dimanche", true),
+            ("fr", "dimanche", false),
+            ("es", "domingo no", true),
+            ("es", "domingo", false),
+        ] {
+            let days = &knowledge.tongue(&tag.parse().expect("a tag")).sentences.days;
+            assert_eq!(days.lifts(text), lifts, "{tag} {text}");
+            assert!(!days.weekdays(text).is_empty(), "{tag} {text}");
+        }
     }
 
     #[test]

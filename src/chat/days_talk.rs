@@ -1,6 +1,6 @@
 //! Talking about the days on which messages come: quiet days, weekends, holidays.
 
-use chrono::{Days, NaiveDate};
+use chrono::{Days, NaiveDate, Weekday};
 
 use crate::club::{Habits, QuietDays, WEEK};
 use crate::messages::{Button, Buttons, Press, What};
@@ -26,13 +26,51 @@ pub(super) fn quiet(desk: &mut Desk<'_>, rest: &str) {
         return;
     }
     let days = words.weekdays(rest);
+    if !days.is_empty() && words.lifts(rest) {
+        lift(desk, &days);
+        return;
+    }
     let off = words.on_or_off(rest) == Some(false);
     if days.is_empty() && !off {
         let text = desk.say("quiet-bad", &args().text("written", quoted(rest)));
         desk.reply(text);
         return;
     }
-    let Some(quiet) = QuietDays::of(days) else {
+    make_quiet(desk, &days);
+}
+
+/// "No messages on Mondays": these days are quiet besides those that are already.
+pub(super) fn quiet_too(desk: &mut Desk<'_>, rest: &str) {
+    let days = desk.tongue.sentences.days.weekdays(rest);
+    if days.is_empty() {
+        quiet(desk, rest);
+        return;
+    }
+    let already = desk.facts.member.habits.quiet.days();
+    let all: Vec<Weekday> = already.chain(days).collect();
+    make_quiet(desk, &all);
+}
+
+/// "Messages on Sundays again": these days are quiet no more.
+pub(super) fn quiet_no_more(desk: &mut Desk<'_>, rest: &str) {
+    let days = desk.tongue.sentences.days.weekdays(rest);
+    if days.is_empty() {
+        quiet(desk, rest);
+    } else {
+        lift(desk, &days);
+    }
+}
+
+/// Takes days off the quiet ones and says which are left.
+fn lift(desk: &mut Desk<'_>, days: &[Weekday]) {
+    let quiet = desk.facts.member.habits.quiet.days();
+    let left: Vec<Weekday> = quiet.filter(|day| !days.contains(day)).collect();
+    make_quiet(desk, &left);
+}
+
+/// Makes exactly these days quiet, or says why that cannot be.
+fn make_quiet(desk: &mut Desk<'_>, days: &[Weekday]) {
+    let Some(quiet) = QuietDays::of(days.iter().copied()) else {
         let text = desk.say_key("quiet-all");
         desk.reply(text);
         return;

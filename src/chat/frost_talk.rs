@@ -207,12 +207,19 @@ fn dates_came(
     basis: Option<Basis>,
 ) -> bool {
     match FrostDates::new(last, Some(first), basis.unwrap_or(Basis::Average)) {
-        Ok(dates) => keep(desk, topic, Some(Frost::Dates(dates)), basis.is_none()),
+        Ok(dates) => match unlikely(dates) {
+            Some(days) => ask_if_meant(desk, topic, dates, days),
+            None => keep(desk, topic, Some(Frost::Dates(dates)), basis.is_none()),
+        },
         Err(error) => {
             let text = match error {
                 FrostError::SameDay => desk.say_key("frost-same-day"),
                 FrostError::TooShort(days) => {
-                    desk.say("frost-too-short", &args().number("days", days))
+                    let voice = &desk.speech.voice;
+                    let args = args().number("days", days).text("last", voice.month_day(last));
+                    let args = args.text("first", voice.month_day(first));
+                    let short = desk.say("frost-too-short", &args);
+                    format!("{short} {}", how_to(desk, topic))
                 }
                 FrostError::OnlyAutumn => desk.say_key("frost-only-autumn"),
             };
@@ -221,6 +228,22 @@ fn dates_came(
         }
     }
     true
+}
+
+/// The length of a season that is likelier a slip of the pen than a garden's.
+fn unlikely(dates: FrostDates) -> Option<i64> {
+    dates.season_days().filter(|days| !FrostDates::LIKELY_SEASON_DAYS.contains(days))
+}
+
+/// Asks whether a season of so many days is meant, and keeps it only at the press of a button:
+/// some coasts have hardly any frost.
+fn ask_if_meant(desk: &mut Desk<'_>, topic: Topic, dates: FrostDates, days: i64) {
+    let frost = Frost::Dates(dates);
+    let args = args().text("frost", desk.frost_words(&frost)).number("days", days);
+    let text = format!("{} {}", desk.say("frost-unlikely", &args), how_to(desk, topic));
+    let button = desk.button("button-frost-meant", Press::Frost(topic, Some(frost)));
+    desk.expect(Expected::Frost(topic.into()));
+    desk.reply_with(text, vec![vec![button]]);
 }
 
 /// Sets frost by a button: an undo, or the answer to "average or trusted?".

@@ -41,9 +41,9 @@ pub enum FrostReading {
 ///
 /// The first date is the last spring frost unless words beside the dates ("first frost",
 /// "autumn") say otherwise. A date may be written as `05-15`, `2026-05-15`, "May 15", "15 May" or
-/// "mid May"; a year is left out of account. "5/1" is read as the language writes it, or else in
-/// the order that another date beside it shows ("5/15 10/5"), or else in the reader's, and both
-/// ways where that is not known.
+/// "mid May"; a year is left out of account. "5/1" is read in
+/// the order that another date beside it shows ("5/15 10/5"), or else as the language writes it,
+/// or else in the reader's order, and both ways where that is not known.
 #[must_use]
 pub fn read_frost(text: &str, phrases: &Phrases, order: Option<DayOrder>) -> FrostReading {
     let words = phrases.words(text, CHARACTERS, |_| false);
@@ -54,11 +54,16 @@ pub fn read_frost(text: &str, phrases: &Phrases, order: Option<DayOrder>) -> Fro
     if let Some(date) = dates.iter().find(|date| date.when == When::Impossible) {
         return FrostReading::Impossible(as_written(&words, date));
     }
-    if dates.iter().all(|date| date.when != When::Unclear) {
+    // One that can be read in one way only decides for the other, whatever the language's own order.
+    if let Some(shown) = order_shown(&words, &dates) {
+        return reading(&words, ordered(&words, &dates, shown, |_| true), phrases);
+    }
+    let unclear = |date: &DateFound| date.when == When::Unclear;
+    if !dates.iter().any(unclear) {
         return reading(&words, dates, phrases);
     }
-    let in_order = |order| reading(&words, ordered(&words, &dates, order), phrases);
-    match order_shown(&words, &dates).or(order) {
+    let in_order = |order| reading(&words, ordered(&words, &dates, order, unclear), phrases);
+    match order {
         Some(order) => in_order(order),
         None => match [DayOrder::MonthFirst, DayOrder::DayFirst].map(in_order) {
             [FrostReading::NotUnderstood, _] | [_, FrostReading::NotUnderstood] => {
@@ -86,15 +91,20 @@ fn order_shown(words: &[Word], dates: &[DateFound]) -> Option<DayOrder> {
     shown.all(|other| other == first).then_some(first)
 }
 
-/// The dates, those in figures read in this order.
-fn ordered(words: &[Word], dates: &[DateFound], order: DayOrder) -> Vec<DateFound> {
+/// The dates, those in figures for which `meant` holds read in this order.
+fn ordered(
+    words: &[Word],
+    dates: &[DateFound],
+    order: DayOrder,
+    meant: impl Fn(&DateFound) -> bool,
+) -> Vec<DateFound> {
     let order = match order {
         DayOrder::MonthFirst => Figures::MonthFirst,
         DayOrder::DayFirst => Figures::DayFirst,
     };
     let read = |date: &DateFound| {
-        let unclear = words.get(date.from).filter(|_| date.when == When::Unclear);
-        let when = unclear.and_then(|word| date_in_figures(&word.plain, order));
+        let reread = words.get(date.from).filter(|_| meant(date));
+        let when = reread.and_then(|word| date_in_figures(&word.plain, order));
         DateFound { when: when.unwrap_or(date.when), ..*date }
     };
     dates.iter().map(read).collect()
@@ -376,6 +386,24 @@ mod tests {
             read_frost("13/45 10/5", english(), None),
             FrostReading::Impossible("13/45".to_owned())
         );
+    }
+
+    #[test]
+    fn two_days_in_figures_are_read_in_one_order_in_every_language() {
+        let knowledge = crate::chat::Knowledge::embedded().expect("the built-in data");
+        for tag in ["en", "de", "fr", "es"] {
+            let phrases = knowledge.tongue(&tag.parse().expect("a tag")).understanding.phrases();
+            for (text, last, first) in [
+                ("5/15 10/5", "05-15", "10-05"),
+                ("5/5 10/15", "05-05", "10-15"),
+                ("10/5 5/15", "10-05", "05-15"),
+                ("15/5 10/5", "05-15", "05-10"),
+                ("15/5 5/10", "05-15", "10-05"),
+            ] {
+                let read = read_frost(text, phrases, None);
+                assert_eq!(read, dates(last, first, None), "{tag} {text}");
+            }
+        }
     }
 
     proptest! {

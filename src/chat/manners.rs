@@ -32,6 +32,8 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Zone
         | Request::Hour
         | Request::Quiet
+        | Request::QuietToo
+        | Request::QuietNoMore
         | Request::Weekends
         | Request::AtWeekends
         | Request::AnyDay
@@ -41,6 +43,8 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Place
         | Request::Sown
         | Request::PlantedOut
+        | Request::PottedUp
+        | Request::HardenedOff
         | Request::Sowings
         | Request::Undo
         | Request::Variety
@@ -54,6 +58,8 @@ pub(super) fn is_own(request: Request, rest: &str) -> bool {
         | Request::Help
         | Request::Now
         | Request::Ask
+        | Request::HowToHarden
+        | Request::FrostSoon
         | Request::Club
         | Request::Lists
         | Request::Thanks => false,

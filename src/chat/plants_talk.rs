@@ -1,4 +1,4 @@
-//! What became of plants: they were set out, or they died.
+//! What became of plants: they were potted up, hardened off or set out, or they died.
 
 use chrono::NaiveDate;
 
@@ -20,11 +20,11 @@ use super::understand::{SownText, ToldDay};
 /// The most sowings that are offered to choose from.
 const MOST_OFFERED: usize = 8;
 
-/// "Planted out 6 broccoli today": the setting out is done, of the sowing that waits for it or of
-/// the plan. `false` where no crop is named.
+/// "Planted out 6 broccoli today", "potted up the tomatoes": the step is done, of the sowing that
+/// waits for it or of the plan. `false` where no crop is named.
 ///
 /// `rest` is the sentence `text` without its frame, which may name the day.
-pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
+pub(super) fn done(desk: &mut Desk<'_>, step: Step, rest: &str, text: &str) -> bool {
     let understanding = &desk.tongue.understanding;
     let mut told = understanding.sown_in(rest, desk.today);
     if told.on == ToldDay::NotSaid {
@@ -38,7 +38,7 @@ pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
     let sown_there = |id: &CropId| {
         desk.crop(id).is_some_and(|crop| crop.indoors.is_none() && !crop.ways.is_empty())
     };
-    if crops.iter().all(|(id, _)| sown_there(id)) {
+    if step == Step::PlantOut && crops.iter().all(|(id, _)| sown_there(id)) {
         sowing_talk::sown(desk, rest, text);
         return true;
     }
@@ -57,7 +57,11 @@ pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
         }
     };
     if on > desk.today {
-        let text = desk.say("planted-future", &args().text("date", desk.date(on)));
+        let date = args().text("date", desk.date(on));
+        let text = match step {
+            Step::PlantOut => desk.say("planted-future", &date),
+            _ => desk.say("step-future", &date),
+        };
         desk.reply(text);
         return true;
     }
@@ -66,26 +70,33 @@ pub(super) fn planted_out(desk: &mut Desk<'_>, rest: &str, text: &str) -> bool {
     let mut early = Vec::new();
     for (id, count) in &crops {
         let Some(crop) = desk.crop(id) else { continue };
-        let Some(key) = setting_out(desk, crop, *count) else {
+        let Some(key) = waiting_step(desk, crop, step, *count) else {
             missing.push(id.clone());
             continue;
         };
         marks.push(Change::MarkJob(key, Some(Mark::Done(on))));
         done.push(id.clone());
-        early.extend(too_early(desk, crop, on));
+        early.extend(too_early(desk, crop, on).filter(|_| step == Step::PlantOut));
     }
     let mut lines = Vec::new();
     let mut buttons = Vec::new();
     if !done.is_empty() {
         let about = args().text("crops", names(desk, &done)).text("date", desk.date(on));
-        lines.push(desk.say("planted-noted", &about));
+        lines.push(match step {
+            Step::PotUp => desk.say("potted-noted", &about),
+            Step::HardenOff => desk.say("hardened-noted", &about),
+            _ => desk.say("planted-noted", &about),
+        });
         lines.extend(early);
         desk.change(Change::Together(marks));
         buttons = undo_buttons(desk);
     }
     if !missing.is_empty() {
         let about = args().text("crops", names(desk, &missing));
-        lines.push(desk.say("planted-none", &about));
+        lines.push(match step {
+            Step::PlantOut => desk.say("planted-none", &about),
+            _ => desk.say("step-none", &about),
+        });
     }
     desk.reply_with(lines.join("\n"), buttons);
     true
@@ -112,29 +123,33 @@ fn crops_told(desk: &Desk<'_>, told: &SownText) -> Vec<(CropId, Option<u32>)> {
     crops
 }
 
-/// The setting out that was meant: of the sowing of so many plants, or else of the earliest one,
-/// that was not set out yet; without a sowing, of the plan.
-fn setting_out(desk: &Desk<'_>, crop: &Crop, count: Option<u32>) -> Option<JobKey> {
+/// The step that was meant: of the sowing of so many plants, or else of the earliest one, that has
+/// neither this step nor a later one behind it; without a sowing, of the plan.
+fn waiting_step(desk: &Desk<'_>, crop: &Crop, step: Step, count: Option<u32>) -> Option<JobKey> {
     let known = desk.known();
     let waits = |sowing: &&Sowing| {
-        let done = known.mark(&sowing.key(Step::PlantOut)).and_then(|mark| mark.mark);
+        let done = |step: &Step| {
+            let mark = known.mark(&sowing.key(*step)).and_then(|mark| mark.mark);
+            matches!(mark, Some(Mark::Done(_)))
+        };
+        let overtaken = [Step::PotUp, Step::HardenOff, Step::PlantOut];
         sowing.crop == crop.id
             && sowing.way == Way::Indoors
             && still_grows(desk, sowing)
-            && !matches!(done, Some(Mark::Done(_)))
+            && !overtaken.iter().filter(|later| **later >= step).any(done)
     };
     let waiting: Vec<&Sowing> = desk.facts.sowings.iter().filter(waits).collect();
     let counted = waiting.iter().find(|sowing| count.is_some() && sowing.count == count);
     let earliest = || waiting.iter().min_by_key(|sowing| (sowing.sown_on, sowing.id));
     if let Some(sowing) = counted.or_else(earliest) {
-        return Some(sowing.key(Step::PlantOut));
+        return Some(sowing.key(step));
     }
     if !desk.facts.crops.contains(&crop.id) {
         return None;
     }
     let coming = coming_jobs([crop], known, desk.garden()?, desk.today);
     let mut planned = coming.into_iter().map(|due| due.job.key);
-    planned.find(|key| key.step == Step::PlantOut && key.sowing.is_none())
+    planned.find(|key| key.step == step && key.sowing.is_none())
 }
 
 /// What to do for plants that went out before their days.

@@ -39,6 +39,11 @@ pub enum Request {
     Hour,
     /// Days on which no message comes.
     Quiet,
+    /// Days on which no message comes, beside those that are quiet already; a sentence without a
+    /// command.
+    QuietToo,
+    /// Days on which messages come again; a sentence without a command.
+    QuietNoMore,
     /// Whether one gardens at weekends.
     Weekends,
     /// Gardening at weekends; a sentence without a command.
@@ -61,6 +66,14 @@ pub enum Request {
     Sown,
     /// Plants that were set out; a sentence without a command.
     PlantedOut,
+    /// Seedlings that were potted up; a sentence without a command.
+    PottedUp,
+    /// Plants that were hardened off; a sentence without a command.
+    HardenedOff,
+    /// How hardening off is done; a question without a command.
+    HowToHarden,
+    /// Frost that is expected in the coming nights; a sentence without a command.
+    FrostSoon,
     /// The list of one's sowings.
     Sowings,
     /// One's own varieties and what their packets say.
@@ -152,6 +165,7 @@ struct Lists {
     zone: Vec<String>,
     hour: Vec<String>,
     quiet: Vec<String>,
+    quiet_no_more: Vec<String>,
     weekends: Vec<String>,
     any_day: Vec<String>,
     holiday: Vec<String>,
@@ -162,6 +176,10 @@ struct Lists {
     of_club: Vec<String>,
     sown: Vec<String>,
     planted_out: Vec<String>,
+    potted_up: Vec<String>,
+    hardened_off: Vec<String>,
+    how_to_harden: Vec<String>,
+    frost_soon: Vec<String>,
     sowings: Vec<String>,
     variety: Vec<String>,
     undo: Vec<String>,
@@ -226,7 +244,8 @@ impl Sentences {
             (lists.frost, Request::Frost),
             (lists.zone, Request::Zone),
             (lists.hour, Request::Hour),
-            (lists.quiet, Request::Quiet),
+            (lists.quiet, Request::QuietToo),
+            (lists.quiet_no_more, Request::QuietNoMore),
             (lists.weekends, Request::AtWeekends),
             (lists.any_day, Request::AnyDay),
             (lists.holiday, Request::Holiday),
@@ -236,6 +255,10 @@ impl Sentences {
             (lists.of_club, Request::Lists),
             (lists.sown, Request::Sown),
             (lists.planted_out, Request::PlantedOut),
+            (lists.potted_up, Request::PottedUp),
+            (lists.hardened_off, Request::HardenedOff),
+            (lists.how_to_harden, Request::HowToHarden),
+            (lists.frost_soon, Request::FrostSoon),
             (lists.sowings, Request::Sowings),
             (lists.variety, Request::Variety),
             (lists.undo, Request::Undo),
@@ -250,13 +273,17 @@ impl Sentences {
             Frame { opening: plain(opening), closing: plain(closing), request }
         })
         .collect();
-        if frames.iter().any(|frame| frame.opening.is_empty()) {
+        if frames.iter().any(|frame| {
+            frame.opening.is_empty() && (frame.closing.is_empty() || frame.request != Request::Sown)
+        }) {
             return Err("a sentence has no beginning".to_owned());
         }
-        // A longer sentence says more than a shorter one that it begins with.
+        // A longer sentence says more than a shorter one that it begins with, and one with a
+        // beginning more than one that is only known by its end.
         frames.sort_by_key(|frame| {
             let whole = frame.opening.len() + frame.closing.len();
-            (std::cmp::Reverse(whole), std::cmp::Reverse(frame.closing.len()))
+            let no_opening = frame.opening.is_empty();
+            (no_opening, std::cmp::Reverse(whole), std::cmp::Reverse(frame.closing.len()))
         });
         let list = |texts: &[String]| texts.iter().map(|text| plain(text)).collect();
         Ok(Self {
@@ -318,7 +345,8 @@ impl Sentences {
             let head = text.get(..text.len() - behind.len()).unwrap_or_default();
             let rest = self.before_closing(behind, &frame.closing)?;
             // "Thanks, and when do I sow leeks?" asks something.
-            let whole = matches!(frame.request, Request::Stop | Request::Thanks);
+            let whole =
+                matches!(frame.request, Request::Stop | Request::Thanks | Request::FrostSoon);
             if whole && rest.contains(char::is_alphanumeric) {
                 return None;
             }
@@ -328,6 +356,9 @@ impl Sentences {
 
     /// The rest of `text` behind `opening`, where the text begins with its words.
     fn after_opening<'t>(&self, text: &'t str, opening: &str) -> Option<&'t str> {
+        if opening.is_empty() {
+            return Some(text);
+        }
         let mut wanted = opening.split(' ').peekable();
         let mut rest = text.trim_start();
         while let Some(word) = wanted.next() {

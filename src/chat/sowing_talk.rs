@@ -5,7 +5,7 @@ use chrono::{NaiveDate, TimeDelta};
 use crate::club::{MOST_PLANTS, Mark, Sowing, followed};
 use crate::messages::{Buttons, Press};
 use crate::planning::{Crop, CropId, Garden, JobKey, Step, Way, best_ways, sowing_place};
-use crate::wording::args;
+use crate::wording::{args, quoted};
 
 use super::amiss_text::amiss;
 use super::answer::unknown_name;
@@ -44,6 +44,17 @@ pub(super) fn sown(desk: &mut Desk<'_>, rest: &str, head: &str) {
     take(desk, rest, &told);
 }
 
+/// Whether what stands before "sown" is what was sown and nothing else: a number and a crop, or
+/// crops alone.
+pub(super) fn tells_a_sowing(desk: &Desk<'_>, rest: &str) -> bool {
+    let counted = rest.trim_start().starts_with(|c: char| c.is_ascii_digit());
+    if counted {
+        return !sown_in(desk, rest, desk.today).crops.is_empty();
+    }
+    let list = desk.tongue.understanding.crops_in(rest);
+    !list.found.is_empty() && list.unknown.is_empty()
+}
+
 /// Records what was told, asks which crop is meant, or says why nothing changed.
 fn take(desk: &mut Desk<'_>, text: &str, told: &SownText) {
     if let Some((word, _)) = told.ambiguous.first() {
@@ -53,7 +64,7 @@ fn take(desk: &mut Desk<'_>, text: &str, told: &SownText) {
         return;
     }
     match sowings_of(desk, told) {
-        Ok(sowings) => record(desk, sowings),
+        Ok(sowings) => record(desk, sowings, &told.strange),
         Err(why) => desk.reply(why),
     }
 }
@@ -123,7 +134,10 @@ fn sowings_of(desk: &Desk<'_>, told: &SownText) -> Result<Vec<Sowing>, String> {
             let most = args().number("most", i64::from(MOST_PLANTS));
             return Err(desk.say("sown-bad-count", &most));
         }
-        let variety = variety_of(desk, id, told.varieties.get(at).copied().flatten());
+        let strange = told.strange.iter().any(|(of, _)| of == id);
+        let named = told.varieties.get(at).copied().flatten();
+        // Of a variety that is not known it is not the one that is followed.
+        let variety = if strange { None } else { variety_of(desk, id, named) };
         let crop = desk.catalogue().variety(id.as_str(), variety.as_deref());
         let Some(crop) = crop else { return Err(desk.say_key("sown-how-to")) };
         let Some(way) = told.way.or_else(|| usual_way(crop, desk.garden(), on)) else {
@@ -183,7 +197,9 @@ fn usual_way(crop: &Crop, garden: Option<Garden>, on: NaiveDate) -> Option<Way> 
     by_date.or_else(|| crop.ways.first().copied())
 }
 
-fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
+/// Keeps sowings and says what follows; `strange` are words beside crops that name no variety of
+/// the member's.
+fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>, strange: &[(CropId, String)]) {
     let mut parts = Vec::new();
     let mut lines = Vec::new();
     let mut new_crops: Vec<CropId> = Vec::new();
@@ -224,6 +240,10 @@ fn record(desk: &mut Desk<'_>, sowings: Vec<Sowing>) {
             }),
             None => Change::RecordSowing(sowing),
         });
+    }
+    for (id, written) in strange {
+        let about = args().text("crop", desk.speech.crops(id)).text("written", quoted(written));
+        lines.push(desk.say("sown-variety-unknown", &about));
     }
     if !new_crops.is_empty() {
         let names = desk.speech.crop_list(&new_crops);
@@ -331,7 +351,7 @@ pub(super) fn sow_again(desk: &mut Desk<'_>, id: i64) {
         desk.answer_press(Some(notice));
         return;
     }
-    record(desk, vec![sowing]);
+    record(desk, vec![sowing], &[]);
 }
 
 /// Whether a sowing is over for the list: long past its harvest.

@@ -13,6 +13,12 @@ const HARDENING_NIGHT_C: i64 = 7;
 /// Answers what a term means; `false` where the text asks something else.
 pub(super) fn explained(desk: &mut Desk<'_>, text: &str) -> bool {
     let Some(term) = desk.tongue.sentences.term(text) else { return false };
+    explain(desk, term);
+    true
+}
+
+/// Says what a term means.
+pub(super) fn explain(desk: &mut Desk<'_>, term: Term) {
     let days = i64::try_from(RISK_MARGIN_DAYS).unwrap_or_default();
     let margin = args().number("days", days);
     let said = match term {
@@ -34,5 +40,4 @@ pub(super) fn explained(desk: &mut Desk<'_>, text: &str) -> bool {
     });
     let lines: Vec<String> = [Some(said), dates].into_iter().flatten().collect();
     desk.reply(lines.join("\n"));
-    true
 }

@@ -66,6 +66,11 @@ impl FrostDates {
     /// The shortest season that is taken for a garden's, in days; fewer is a slip of the pen.
     pub const SHORTEST_SEASON_DAYS: i64 = 14;
 
+    /// The season lengths in days that are kept without asking first. A shorter or longer one is
+    /// more often two dates that were read wrongly than a garden's season (our own margin, from no
+    /// published figure); mild coasts have longer ones.
+    pub const LIKELY_SEASON_DAYS: std::ops::RangeInclusive<i64> = 30..=330;
+
     /// Frost dates from the last spring frost to the first autumn frost (or `None` where no
     /// autumn frost ends the season).
     ///

@@ -40,4 +40,5 @@ mod trays;
 mod trouble;
 mod two_clubs;
 mod varieties;
+mod words_amiss;
 mod year;

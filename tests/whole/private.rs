@@ -65,7 +65,7 @@ mod frost {
         insta::assert_snapshot!(fern.asks("/frost 05-15 05-15").await.text, @r"
         Both dates are the same day; the last spring frost and the first autumn frost must differ.
         ");
-        insta::assert_snapshot!(fern.asks("/frost 05-15 05-20").await.text, @"Only 5 days lie between these dates; check both.");
+        insta::assert_snapshot!(fern.asks("/frost 05-15 05-20").await.text, @"The dates May 15 and May 20 leave only 5 days without frost, so I kept neither. Send the last spring frost and the first autumn frost as month and day, like this: /frost 05-15 10-05. If it never freezes: /frost none");
         insta::assert_snapshot!(fern.asks("/frost rather late").await.text, @r"
         I could not read that as frost dates. Send the last spring frost and the first autumn frost as month and day, like this: /frost 05-15 10-05. If it never freezes: /frost none
         ");

@@ -225,6 +225,10 @@ impl Reading<'_> {
             (None, None) => {
                 let indoors =
                     words.indoors.are_in(&around.before) || words.indoors.are_in(&around.behind);
+                // "6-8 weeks before last frost indoors, 75 days": the word is of the weeks before it.
+                if packet.indoors_weeks.is_some() {
+                    return false;
+                }
                 let days_of_ripening =
                     words.ripe.are_in(&around.before) || words.ripe.are_in(&around.behind);
                 if indoors && !days_of_ripening && days.low >= 7 && side == Some(Side::Indoors) {

@@ -23,6 +23,7 @@ mod phrases;
 mod quantities;
 mod sown;
 mod spelling;
+mod strange;
 mod subject;
 mod unknown;
 mod word_forms;

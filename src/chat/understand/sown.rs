@@ -6,6 +6,7 @@ use super::crops::{Named, as_written, joined};
 use super::dates::{DateFound, When};
 use super::line::{Item, ItemLine, Sort, WordLine};
 use super::pattern::matches_anywhere;
+use super::strange::strange_beside;
 use super::words::{Pause, Word};
 use super::{
     CropList, Figure, LIST_CHARACTERS, Temperature, Understanding, UnknownName, intent, sort,
@@ -42,6 +43,9 @@ pub struct SownText {
     pub ambiguous: Vec<(AmbiguousWord, Option<u32>)>,
     /// Names that are no crop's.
     pub unknown: Vec<UnknownName>,
+    /// Words beside a crop's name that may name a variety and are none of the asker's, with the
+    /// crop: "pepper King of the North".
+    pub strange: Vec<(CropId, String)>,
     /// A number whose meaning is not clear, as it was written.
     pub stray: Option<String>,
 }
@@ -69,7 +73,7 @@ pub enum CameUp {
 
 /// What one word of the text is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Role {
+pub(super) enum Role {
     /// Part of a date.
     Date,
     /// Part of a crop's name.
@@ -119,12 +123,13 @@ impl Understanding {
             warmth,
             ambiguous: Vec::new(),
             unknown: Vec::new(),
+            strange: Vec::new(),
             stray: None,
         };
         let mut from = 0;
         for to in self.segment_ends(words, &roles) {
             let before = told.crops.len();
-            self.segment(words, &roles, &mentions, (from, to), &mut told);
+            self.segment(words, &roles, &mentions, own, (from, to), &mut told);
             let named = mentions.iter().filter(|m| (from..to).contains(&m.from));
             let crops = named.filter(|m| matches!(m.named, Named::Known(Meaning::Crop(_))));
             told.varieties.extend(crops.take(told.crops.len() - before).map(|mention| {
@@ -248,6 +253,7 @@ impl Understanding {
         words: &[Word],
         roles: &[Role],
         mentions: &[super::crops::Mention<'_>],
+        own: &[(usize, i64)],
         (from, to): (usize, usize),
         told: &mut SownText,
     ) {
@@ -280,7 +286,13 @@ impl Understanding {
                 .map(|(_, count)| *count);
             let written = || as_written(words.get(mention.from..mention.to).unwrap_or_default());
             match &mention.named {
-                Named::Known(Meaning::Crop(id)) => told.crops.push((id.clone(), count)),
+                Named::Known(Meaning::Crop(id)) => {
+                    let own = own.iter().any(|(at, _)| (mention.from..mention.to).contains(at));
+                    let around = (before, mention.from, mention.to, after);
+                    let strange = (!own).then(|| strange_beside(words, roles, around)).flatten();
+                    told.strange.extend(strange.map(|written| (id.clone(), written)));
+                    told.crops.push((id.clone(), count));
+                }
                 Named::Known(Meaning::Ambiguous(word)) => {
                     told.ambiguous.push((word.clone(), count));
                 }

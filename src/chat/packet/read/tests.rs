@@ -234,3 +234,24 @@ proptest! {
         }
     }
 }
+
+/// "75 days" behind "… before the last frost indoors" is no length of the raising indoors.
+#[test]
+fn days_behind_weeks_indoors_are_days_to_the_harvest_in_every_language() {
+    let knowledge = crate::chat::Knowledge::embedded().expect("the built-in data");
+    for (tag, text) in [
+        ("en", "6-8 weeks before last frost indoors, 75 days"),
+        ("de", "6-8 Wochen vor dem letzten Frost vorziehen, 75 Tage"),
+        ("de", "6-8 Wochen vor dem letzten Frost im Haus vorziehen; 75 Tage"),
+        ("de", "6 bis 8 Wochen vorziehen, 75 Tage"),
+        ("fr", "6-8 semaines avant le dernier gel à l'intérieur, 75 jours"),
+        ("fr", "semer 6-8 semaines avant le dernier gel en intérieur, 75 jours"),
+        ("es", "6-8 semanas antes de la última helada en interior, 75 días"),
+        ("es", "6-8 semanas antes de la última helada en semillero, 75 días"),
+    ] {
+        let words = &knowledge.tongue(&tag.parse().expect("a tag")).packet;
+        let packet = read_packet(text, words, true).packet;
+        assert_eq!(packet.indoors_weeks, Some(Span { low: 6, high: 8 }), "{text}");
+        assert_eq!(packet.days, Some(Span { low: 75, high: 75 }), "{text}");
+    }
+}
