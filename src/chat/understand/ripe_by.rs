@@ -24,7 +24,7 @@ pub(super) fn told_apart(
         let behind = line.items.iter().skip(start).find(dated);
         behind.or_else(|| line.items.iter().find(dated)).map(|item| item.from)
     });
-    dates.iter().cloned().partition(|date| match of_start {
+    dates.iter().copied().partition(|date| match of_start {
         Some(from) => date.from == from,
         None => date.when == When::Today,
     })
