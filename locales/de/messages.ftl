@@ -1142,6 +1142,7 @@ list-news-came = Dein Verein hat { $crops } auf „{ $list }“ gesetzt, also is
 list-news-went = Dein Verein hat { $crops } von „{ $list }“ genommen.
 list-news-both = Dein Verein hat „{ $list }“ geändert. Neu: { $came }. Weg: { $went }.
 list-news-archived = Dein Verein hat die Liste „{ $list }“ weggelegt. Damit weg: { $crops }.
+list-news-stay = Trotzdem weiter in deinem Plan: { $crops }.
 list-news-next = /mycrops zeigt deinen Plan; /grow behält eine Pflanze darin, und /drop lässt eine weg.
 button-list = { $list }
 button-all-lists = ‹ Alle Listen

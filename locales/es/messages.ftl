@@ -1168,6 +1168,7 @@ list-news-came = Tu club puso en “{ $list }”: { $crops }. Así que está en 
 list-news-went = Tu club quitó de “{ $list }”: { $crops }.
 list-news-both = Tu club cambió “{ $list }”. Nuevo: { $came }. Fuera: { $went }.
 list-news-archived = Tu club guardó la lista “{ $list }”. Se va con ella: { $crops }.
+list-news-stay = Siguen en tu plan de todos modos: { $crops }.
 list-news-next = Con /mycrops ves tu plan; con /grow un cultivo se queda, y con /drop queda fuera.
 button-list = { $list }
 button-all-lists = ‹ Todas las listas

@@ -1174,6 +1174,7 @@ list-news-came = Ton club a mis sur « { $list } » : { $crops }. C’est 
 list-news-went = Ton club a retiré de « { $list } » : { $crops }.
 list-news-both = Ton club a changé « { $list } ». Nouveau : { $came }. Retiré : { $went }.
 list-news-archived = Ton club a rangé la liste « { $list } ». Parti avec elle : { $crops }.
+list-news-stay = Toujours dans ton plan malgré cela : { $crops }.
 list-news-next = /mycrops montre ton plan ; /grow y garde une culture, et /drop en laisse une de côté.
 button-list = { $list }
 button-all-lists = ‹ Toutes les listes

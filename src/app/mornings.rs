@@ -153,7 +153,9 @@ pub fn morning(knowledge: &Knowledge, due: &MemberDue, now: DateTime<Utc>) -> Mo
     let speech = knowledge.speech_for(&settings);
     let keys: Vec<JobKey> = jobs.iter().map(|due| due.job.key.clone()).collect();
     let text = |news: &[ListNews], coming: &[DueJob]| {
-        reminder_text(&Named { due: &jobs, more, news, coming }, catalogue, &speech, date)
+        let growing = &due.crops;
+        let named = Named { due: &jobs, more, news, growing, coming };
+        reminder_text(&named, catalogue, &speech, date)
     };
     // What would not fit is told on another morning; what is coming is cut off first.
     let news = (1..=due.news.len().min(MOST_LISTS_TOLD))

@@ -10,10 +10,23 @@ pub const MOST_LISTS_TOLD: usize = 5;
 /// The most crops that one change names.
 const MOST_NAMED: usize = 8;
 
-/// A line for each list that changed, and what to do about it.
+/// A line for each list that changed, and what to do about it. `growing` is what is in the
+/// member's plan now: what left a list may be there still, by their own choice or by another list.
 #[must_use]
-pub fn list_news_text(news: &[ListNews], speech: &Speech) -> String {
-    let mut lines: Vec<String> = news.iter().map(|news| line(news, speech)).collect();
+pub fn list_news_text(news: &[ListNews], growing: &[CropId], speech: &Speech) -> String {
+    let told = |news| {
+        let mut line = line(news, speech);
+        let mut stay = news.went();
+        stay.retain(|crop| growing.contains(crop));
+        if !stay.is_empty() {
+            line.push(' ');
+            line.push_str(
+                &speech.voice.say("list-news-stay", &args().text("crops", named(&stay, speech))),
+            );
+        }
+        line
+    };
+    let mut lines: Vec<String> = news.iter().map(told).collect();
     if !lines.is_empty() {
         lines.push(speech.plain("list-news-next"));
     }

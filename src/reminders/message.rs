@@ -8,7 +8,7 @@ use crate::catalogue::Catalogue;
 use crate::club::{JobMark, ListNews, Mark, Sowing};
 use crate::messages::{Button, Buttons, JobAnswer, Press};
 use crate::planning::{
-    Crop, Garden, JobBasis, JobKey, Label, Step, cut_short_by_heat, jobs, repeat_after,
+    Crop, CropId, Garden, JobBasis, JobKey, Label, Step, cut_short_by_heat, jobs, repeat_after,
 };
 use crate::wording::{Speech, args, sentence};
 
@@ -118,6 +118,8 @@ pub struct Named<'a> {
     pub more: usize,
     /// The lists whose change is told.
     pub news: &'a [ListNews],
+    /// What is in the member's plan now.
+    pub growing: &'a [CropId],
     /// What opens in the week to come, the next first.
     pub coming: &'a [DueJob],
 }
@@ -126,7 +128,7 @@ pub struct Named<'a> {
 /// and last what is coming.
 #[must_use]
 pub fn reminder_text(
-    Named { due, more, news, coming }: &Named<'_>,
+    Named { due, more, news, growing, coming }: &Named<'_>,
     catalogue: &Catalogue,
     speech: &Speech,
     date: NaiveDate,
@@ -150,7 +152,7 @@ pub fn reminder_text(
     }
     if !news.is_empty() {
         text.push_str(if due.is_empty() { "\n" } else { "\n\n" });
-        text.push_str(&list_news_text(news, speech));
+        text.push_str(&list_news_text(news, growing, speech));
     }
     if !coming.is_empty() {
         text.push_str("\n\n");

@@ -34,11 +34,26 @@ async fn what_changes_before_a_quiet_day_is_told_on_the_next() {
     world.morning_of("2026-01-08").await;
     insta::assert_snapshot!(shown(&only(fern.news())), @"
     Good morning! Thursday, January 8:
-    Your club put basil on “Salsa bed”, so they are in your plan.
+    Your club put basil on “Salsa bed”, and so into your plan.
     /mycrops shows your plan; /grow keeps a crop in it, and /drop leaves one out.
     ");
     world.morning_of("2026-01-09").await;
     assert!(fern.news().is_empty(), "it was told");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_leaves_a_list_and_stays_by_the_members_choice_is_said() {
+    let world = World::start(WINTER).await;
+    let (ash, fern, club) = salsa(&world).await;
+    fern.asks("/grow tomato").await;
+    club.hears(&ash, "/list archive salsa").await;
+    fern.news();
+    world.morning_of("2026-01-06").await;
+    let text = only(fern.news()).text;
+    let gone = "away. Gone with it: tomato, pepper, and onion. In your plan all the same: tomato.";
+    assert!(text.contains(gone), "{text}");
+    let plan = fern.asks("/mycrops").await.text;
+    assert!(plan.to_lowercase().contains("tomato") && !plan.contains("pepper"), "{plan}");
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -105,7 +120,7 @@ async fn news_stand_above_what_is_coming_by_the_list_and_ones_own_packet() {
     world.morning_of("2026-04-14").await;
     insta::assert_snapshot!(shown(&only(fern.news())), @"
     Good morning! Tuesday, April 14:
-    Your club put zinnia on “Salsa bed”, so they are in your plan.
+    Your club put zinnia on “Salsa bed”, and so into your plan.
     /mycrops shows your plan; /grow keeps a crop in it, and /drop leaves one out.
 
     Coming this week:

@@ -117,7 +117,7 @@ async fn bad_input_gets_one_sentence_and_changes_nothing() {
         ),
         (
             "/list orchard + pear",
-            "I know no list “orchard + pear” here. There are “Salsa bed” and “Hot bed”.",
+            "I know no list “orchard + pear” here. Your club has “Salsa bed” and “Hot bed”.",
         ),
         ("/list + basil", "Which list? Begin with its name, like this: /list salsa + basil"),
         ("/list salsa +", "Which crops? Like this: /list Salsa bed + basil, dill"),

@@ -173,7 +173,7 @@ impl Checks {
         let keys = jobs_named(&say.buttons);
         let different: BTreeSet<&JobKey> = keys.iter().collect();
         let speech = knowledge.speech_for(&settings);
-        let told = self.told.handed_over(row, &say.text, lists, &speech)?;
+        let told = self.told.handed_over(row, &say.text, lists, &facts.crops, &speech)?;
         let nothing = keys.is_empty() && told == 0;
         if nothing || different.len() != keys.len() || keys.len() > MOST_AT_ONCE {
             return Err(format!("a reminder that names {keys:?} and tells of {told} lists"));

@@ -126,7 +126,7 @@ impl Told {
     }
 
     /// A reminder is handed over: it tells of each list of the club that changed, as it changed,
-    /// and of nothing else. Gives how many it tells of.
+    /// and of nothing else; `growing` is the member's plan. Gives how many it tells of.
     ///
     /// # Errors
     /// What is wrong.
@@ -135,6 +135,7 @@ impl Told {
         row: i64,
         text: &str,
         lists: &[OfList],
+        growing: &[CropId],
         speech: &Speech,
     ) -> Result<usize, String> {
         let mut said = said_of_lists(text, speech);
@@ -143,7 +144,7 @@ impl Told {
         for list in lists {
             let lines = self.of(list).iter().filter(|before| differ(before, &list.crops));
             let lines: Vec<String> =
-                lines.map(|before| line(list, before.clone(), speech)).collect();
+                lines.map(|before| line(list, before.clone(), growing, speech)).collect();
             if let Some(at) = said.iter().position(|said| lines.iter().any(|line| line == said)) {
                 said.remove(at);
                 told.push(list.clone());
@@ -230,7 +231,7 @@ impl Told {
 }
 
 /// How a reminder says that a list changed since `before`.
-fn line(list: &OfList, before: Vec<CropId>, speech: &Speech) -> String {
+fn line(list: &OfList, before: Vec<CropId>, growing: &[CropId], speech: &Speech) -> String {
     let news = ListNews {
         list: list.list,
         name: list.name.clone(),
@@ -238,7 +239,7 @@ fn line(list: &OfList, before: Vec<CropId>, speech: &Speech) -> String {
         before,
         now: list.crops.clone(),
     };
-    list_news_text(&[news], speech).lines().next().unwrap_or_default().to_owned()
+    list_news_text(&[news], growing, speech).lines().next().unwrap_or_default().to_owned()
 }
 
 /// The lines of a reminder that tell of lists.
