@@ -273,6 +273,8 @@ blooms-tight = Knapp: Für { $crops } könnte es gerade noch zur Blüte reichen,
 blooms-no = Nein: Für { $crops } reicht es in dieser Saison nicht mehr zur Blüte.
 ripens-when = Zum ersten Mal { $crops }: etwa { $ready }.
 blooms-when = { $crops }: Erste Blüte etwa { $ready }.
+ripens-not-by-then = Bis dahin nicht. { $crops }: Erste Ernte etwa { $ready }.
+blooms-not-by-then = Bis dahin nicht. { $crops }: Erste Blüte etwa { $ready }.
 ripens-why = Gerechnet ab dem { $on }: { $what }. Die Saison endet um den { $end }; auch wenn es langsam geht, { $spare ->
     [one] bleibt { $spare } Tag
    *[other] bleiben { $spare } Tage
@@ -281,6 +283,7 @@ ripens-if = Das gilt so: { $what }, und zwar am { $on }.
 ripens-why-short = Gerechnet ab dem { $on }: { $what }. So weit ist es dann etwa { $ready }.
 ripens-sown-indoors = Gerechnet ab deiner Vorkultur vom { $on }.
 ripens-sown-outdoors = Gerechnet ab deiner Aussaat im Freien vom { $on }.
+ripens-sown-too-early = Deine Aussaat im Freien vom { $on } war zu früh, darum gerechnet ab dem { $from }.
 ripens-count-on = Rechne mit den ersten etwa { $ready }.
 ripens-spare = Die Saison endet um den { $end }: { $spare ->
     [one] { $spare } Tag

@@ -268,6 +268,8 @@ blooms-tight = Tight: { $crops } may just bloom in time, with { $spare ->
 blooms-no = No: { $crops } will not bloom in time this season.
 ripens-when = The first { $crops }: around { $ready }.
 blooms-when = First bloom of { $crops }: around { $ready }.
+ripens-not-by-then = Not by then: the first { $crops } around { $ready }.
+blooms-not-by-then = Not by then: first bloom of { $crops } around { $ready }.
 ripens-why = That is if you { $what } on { $on }. The season ends around { $end }: { $spare ->
     [one] { $spare } day to spare
    *[other] { $spare } days to spare
@@ -276,6 +278,7 @@ ripens-if = That is if you { $what } on { $on }.
 ripens-why-short = If you { $what } on { $on }, count on the first around { $ready }.
 ripens-sown-indoors = Counted from your sowing indoors on { $on }.
 ripens-sown-outdoors = Counted from your sowing in the ground on { $on }.
+ripens-sown-too-early = Your sowing in the ground on { $on } was too early, so this counts from { $from }.
 ripens-count-on = Count on the first around { $ready }.
 ripens-spare = The season ends around { $end }: { $spare ->
     [one] { $spare } day to spare

@@ -272,6 +272,8 @@ blooms-tight = Muy justo: quizá dé tiempo a ver flores de { $crops }; en el me
 blooms-no = No: esta temporada no da tiempo a ver flores de { $crops }.
 ripens-when = Primera cosecha de { $crops }, más o menos: { $ready }.
 blooms-when = Primeras flores de { $crops }, más o menos: { $ready }.
+ripens-not-by-then = Para entonces no. Primera cosecha de { $crops }, más o menos: { $ready }.
+blooms-not-by-then = Para entonces no. Primeras flores de { $crops }, más o menos: { $ready }.
 ripens-why = La cuenta es para { $what } el { $on }. La temporada acaba hacia el { $end }: aunque vaya lento, { $spare ->
     [one] sobra { $spare } día
    *[other] sobran { $spare } días
@@ -280,6 +282,7 @@ ripens-if = La cuenta es para { $what } el { $on }.
 ripens-why-short = La cuenta es para { $what } el { $on }. Cuenta con lo primero, más o menos: { $ready }.
 ripens-sown-indoors = Contado desde tu siembra en interior del { $on }.
 ripens-sown-outdoors = Contado desde tu siembra en la tierra del { $on }.
+ripens-sown-too-early = Tu siembra en la tierra del { $on } fue demasiado pronto, así que se cuenta desde el { $from }.
 ripens-count-on = Cuenta con lo primero, más o menos: { $ready }.
 ripens-spare = La temporada acaba hacia el { $end }: aunque vaya lento, { $spare ->
     [one] sobra { $spare } día

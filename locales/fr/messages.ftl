@@ -268,6 +268,8 @@ blooms-tight = C’est juste pour { $crops } : les fleurs viendront peut-être
 blooms-no = Non, le temps manque pour voir fleurir { $crops } cette saison.
 ripens-when = Première récolte pour { $crops } : { $ready }.
 blooms-when = Premières fleurs pour { $crops } : { $ready }.
+ripens-not-by-then = Pas d’ici là. Première récolte pour { $crops } : { $ready }.
+blooms-not-by-then = Pas d’ici là. Premières fleurs pour { $crops } : { $ready }.
 ripens-why = Pour cela, il faut { $what } le { $on }. La saison finit vers le { $end } : { $spare ->
     [one] { $spare } jour de marge
    *[other] { $spare } jours de marge
@@ -276,6 +278,7 @@ ripens-if = Pour cela, il faut { $what } le { $on }.
 ripens-why-short = Début de la récolte ou des fleurs, s’il s’agit de { $what } le { $on } : { $ready }.
 ripens-sown-indoors = Compté depuis ton semis à l’intérieur, le { $on }.
 ripens-sown-outdoors = Compté depuis ton semis en place, le { $on }.
+ripens-sown-too-early = Ton semis en place du { $on } était trop tôt : je compte donc depuis le { $from }.
 ripens-count-on = Début de la récolte ou des fleurs : { $ready }.
 ripens-spare = La saison finit vers le { $end } : { $spare ->
     [one] { $spare } jour de marge

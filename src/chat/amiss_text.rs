@@ -2,7 +2,7 @@
 
 use crate::club::Sowing;
 use crate::planning::{
-    Assessment, Crop, Label, Reason, Step, Verdict, Way, assess, soil_verdict, start_again,
+    Assessment, Crop, Label, Reason, Step, Verdict, Way, assess, better_start, soil_verdict,
     which_to_believe,
 };
 use crate::reminders::instead_text;
@@ -41,7 +41,7 @@ pub(super) fn amiss(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<Str
         }
         _ => return None,
     };
-    let again = start_again(crop, garden, step, desk.today);
+    let again = better_start(crop, garden, step, desk.today);
     let next = instead_text(crop, step, again, &desk.speech, desk.today);
     Some(bullet(desk, &[Some(why), next].into_iter().flatten().collect::<Vec<_>>()))
 }

@@ -6,7 +6,7 @@ use crate::catalogue::Catalogue;
 use crate::club::Variety;
 use crate::planning::{
     Assessment, Crop, CropId, Garden, Kind, MonthDay, Reason, Ripening, Step, Verdict, assess,
-    best_ways, ripening_of,
+    best_ways,
 };
 use crate::wording::{Speech, args, quoted, sentence};
 
@@ -16,8 +16,6 @@ use super::month_text::month_line;
 use super::now_text::now_text;
 use super::own::{Own, Subject};
 use super::place_text::cover_line;
-use super::ripening_text::Ripe;
-use super::too_short_text::TooShort;
 use super::understand::{DateTrouble, Intent, Understood};
 use super::variety_text::{by_packet, variety_name};
 use super::verdict_text::Telling;
@@ -97,7 +95,7 @@ impl Asked<'_> {
     }
 
     /// A text with the line that says whose packet its numbers come from behind the verdict.
-    fn reasoned(&self, subject: &Subject<'_>, text: String) -> String {
+    pub(super) fn reasoned(&self, subject: &Subject<'_>, text: String) -> String {
         let Some(variety) = subject.variety else { return text };
         let packet = by_packet(variety, self.speech);
         match text.split_once('\n') {
@@ -146,7 +144,7 @@ impl Asked<'_> {
         self.weigh_on(crop, self.understood.on)
     }
 
-    fn weigh_on(&self, crop: &Crop, on: NaiveDate) -> Vec<Assessment> {
+    pub(super) fn weigh_on(&self, crop: &Crop, on: NaiveDate) -> Vec<Assessment> {
         match self.understood.step {
             // Somebody who plants potatoes or garlic "outdoors" sets them out.
             Some(Step::SowOutdoors) if crop.ways.is_empty() => {
@@ -314,62 +312,6 @@ impl Asked<'_> {
         let text =
             now_text(&open, self.garden, self.understood, self.today, self.speech, self.catalogue);
         Answer { assessments: open, text, ..Answer::default() }
-    }
-
-    fn will_it_ripen(&self) -> Answer {
-        let mut answer = Answer::default();
-        let mut parts = Vec::new();
-        for subject in self.subjects() {
-            let crop = subject.crop.as_ref();
-            let tell = |subject: &Subject<'_>, reckoned: &Ripening| {
-                let crop = subject.crop.as_ref();
-                let (garden, speech, today) = (self.garden, self.speech, self.today);
-                let when = self.understood.asks_when;
-                self.reasoned(subject, Ripe { crop, reckoned, garden, speech, today, when }.text())
-            };
-            let of_sowings = self.of_sowings(&subject);
-            if !of_sowings.is_empty() {
-                parts.extend(of_sowings.iter().map(|(subject, ripe)| tell(subject, ripe)));
-                answer.ripening.extend(of_sowings.into_iter().map(|(_, ripe)| (None, ripe)));
-                continue;
-            }
-            let weighed = self.weigh(crop);
-            if let Some(first) = weighed.first() {
-                match ripening_of(crop, first) {
-                    Some(ripe) => {
-                        parts.push(tell(&subject, &ripe));
-                        answer.ripening.push((Some(answer.assessments.len()), ripe));
-                    }
-                    None => parts.push(self.reasoned(&subject, self.no_ripening_text(crop, first))),
-                }
-            }
-            answer.keep(weighed, &subject);
-        }
-        answer.text = parts.join("\n\n");
-        answer
-    }
-
-    fn no_ripening_text(&self, crop: &Crop, weighed: &Assessment) -> String {
-        let voice = &self.speech.voice;
-        let about = self.speech.about(&crop.id);
-        if weighed.verdict == Err(Reason::NoFrostHere) {
-            voice.say("ripens-no-frost", &about)
-        } else if weighed.season.is_some_and(|season| season.dry.is_some())
-            && !weighed.windows.season_too_short
-        {
-            format!(
-                "{}\n{}",
-                voice.say("ripens-no-frost", &about),
-                when_text(crop, self.garden, weighed, None, self.speech)
-            )
-        } else if crop.crops_in_year > 1 {
-            sentence(&voice.say("ripens-next-year", &about))
-        } else if weighed.windows.season_too_short {
-            let (season, on, speech) = (weighed.season, weighed.on, self.speech);
-            TooShort { crop, season, on, speech }.verdict()
-        } else {
-            when_text(crop, self.garden, weighed, None, self.speech)
-        }
     }
 
     /// Words that could mean two things, and names that are not known, said before the answer.

@@ -21,6 +21,7 @@ impl Understood {
             asks_when: false,
             until: None,
             gone_by: None,
+            ripe_by: None,
             date_given: false,
             date_trouble: None,
             quantities: Quantities::default(),

@@ -49,6 +49,7 @@ mod place_words;
 mod plants_talk;
 mod question_talk;
 mod read_on;
+mod ripening_answer;
 mod ripening_text;
 mod seed_answer;
 mod sentences;

@@ -17,16 +17,28 @@ pub(super) struct Ripe<'a> {
     pub today: NaiveDate,
     /// Whether the question was when, so that the date comes first.
     pub when: bool,
+    /// The day by which the harvest is asked for.
+    pub by: Option<NaiveDate>,
+}
+
+/// How the first harvest lies to the day by which it was asked for.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum ByThen {
+    NotAsked,
+    Yes,
+    /// The quick end does and the slow one does not.
+    Perhaps,
+    No,
 }
 
 impl Ripe<'_> {
     /// The whole answer.
     pub(super) fn text(&self) -> String {
         let mut lines = Vec::new();
-        if self.when {
+        if self.dated() {
             lines.push(self.date_head());
         }
-        if !self.when || self.reckoned.ripens != Ripens::Yes {
+        if !self.dated() || self.reckoned.ripens != Ripens::Yes {
             lines.push(self.verdict());
         }
         lines.push(self.why());
@@ -34,6 +46,20 @@ impl Ripe<'_> {
             lines.extend(self.helps());
         }
         lines.join("\n")
+    }
+
+    fn by_then(&self) -> ByThen {
+        match self.by {
+            None => ByThen::NotAsked,
+            Some(by) if self.reckoned.first_late <= by => ByThen::Yes,
+            Some(by) if self.reckoned.first_early <= by => ByThen::Perhaps,
+            Some(_) => ByThen::No,
+        }
+    }
+
+    /// Whether the date comes first.
+    fn dated(&self) -> bool {
+        self.when || matches!(self.by_then(), ByThen::Perhaps | ByThen::No)
     }
 
     fn args(&self) -> Args {
@@ -71,10 +97,14 @@ impl Ripe<'_> {
 
     fn date_head(&self) -> String {
         let voice = &self.speech.voice;
-        if self.blooms() {
-            voice.say("blooms-when", &self.args())
-        } else {
-            voice.say("ripens-when", &self.args())
+        let args = self.args();
+        // Whoever asks when wants a day and no verdict on the one that was named.
+        let late = self.by_then() == ByThen::No && !self.when;
+        match (late, self.blooms()) {
+            (true, false) => voice.say("ripens-not-by-then", &args),
+            (true, true) => voice.say("blooms-not-by-then", &args),
+            (false, false) => voice.say("ripens-when", &args),
+            (false, true) => voice.say("blooms-when", &args),
         }
     }
 
@@ -98,10 +128,14 @@ impl Ripe<'_> {
         let args = self.args();
         let sure = self.reckoned.ripens == Ripens::Yes;
         let from = match (self.reckoned.recorded, sure, self.reckoned.step) {
+            (true, _, Step::SowOutdoors) if self.reckoned.too_early => {
+                let from = self.date(self.reckoned.counted_from);
+                voice.say("ripens-sown-too-early", &args.clone().text("from", from))
+            }
             (true, _, Step::SowOutdoors) => voice.say("ripens-sown-outdoors", &args),
             (true, _, _) => voice.say("ripens-sown-indoors", &args),
             (false, true, _) => return voice.say("ripens-why", &args),
-            (false, false, _) if self.when => voice.say("ripens-if", &args),
+            (false, false, _) if self.dated() => voice.say("ripens-if", &args),
             (false, false, _) => voice.say("ripens-why-short", &args),
         };
         if sure {
@@ -117,7 +151,7 @@ impl Ripe<'_> {
         } else {
             voice.say("ripens-end", &args)
         };
-        if self.reckoned.recorded && !self.when {
+        if self.reckoned.recorded && !self.dated() {
             let count_on = voice.say("ripens-count-on", &self.args());
             return format!("{from} {count_on} {end}");
         }

@@ -3,6 +3,7 @@
 use crate::club::Sowing;
 use crate::planning::{
     Crop, HarvestKind, SowingPlan, Step, Verdict, Way, assess, oldest_weeks, sowing_plan,
+    sown_too_early,
 };
 use crate::wording::{args, sentence};
 
@@ -33,7 +34,17 @@ pub(super) fn plan_of(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> SowingPl
 
 /// When it should be up, or that it will not, in a line.
 pub(super) fn short_follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
-    coming_up(desk, crop, sowing, &plan_of(desk, crop, sowing)).into_iter().next()
+    let plan = plan_of(desk, crop, sowing);
+    let told = !leaves_dates_out(desk, crop, sowing, &plan);
+    told.then(|| coming_up(desk, crop, sowing, &plan).into_iter().next()).flatten()
+}
+
+/// Whether it was sown in the ground so early that days to look forward to would only mislead. That
+/// its soil is too cold to come up is told all the same.
+fn leaves_dates_out(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> bool {
+    let sown = sowing.sown(&desk.facts.marks);
+    let early = desk.garden().and_then(|garden| sown_too_early(crop, garden, &sown));
+    early.is_some() && plan.coming_up.is_none_or(|coming| coming.outlook.comes_up())
 }
 
 fn coming_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> Vec<String> {
@@ -63,6 +74,9 @@ fn too_old(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing, plan: &SowingPlan) -> 
 pub(super) fn follow_up(desk: &Desk<'_>, crop: &Crop, sowing: &Sowing) -> Option<String> {
     let voice = &desk.speech.voice;
     let plan = plan_of(desk, crop, sowing);
+    if leaves_dates_out(desk, crop, sowing, &plan) {
+        return None;
+    }
     let mut lines = coming_up(desk, crop, sowing, &plan);
     if plan.coming_up.is_some_and(|coming| !coming.outlook.comes_up()) {
         // Dates of plants that do not come up would only mislead.

@@ -32,6 +32,7 @@ mod soil;
 mod sowing;
 mod start_again;
 mod succession;
+mod too_early;
 mod trays;
 mod windows;
 
@@ -74,8 +75,9 @@ pub use soil::{
     Believe, SoilAdvice, SoilVerdict, below_the_least, fit_soil_c, soil_verdict, which_to_believe,
 };
 pub use sowing::{SowingPlan, Sown, sowing_place, sowing_plan};
-pub use start_again::{StartAgain, start_again};
+pub use start_again::{StartAgain, better_start, start_again};
 pub use succession::{cut_short_by_heat, repeat_after};
+pub use too_early::sown_too_early;
 pub use trays::{
     CELL_TRAYS, CellTray, Common, DAYS_AHEAD, DAYS_APART, LeftOut, MOST_CELLS, NoTray, PotUp,
     Seedling, Standing, Tray, TrayPlan, USUAL_CELLS, Wanted, lay_out, may_share_a_tray,

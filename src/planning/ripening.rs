@@ -12,6 +12,7 @@ use super::harvest::{
 };
 use super::season::Season;
 use super::sowing::{Sown, sowing_plan};
+use super::too_early::sown_too_early;
 use super::windows::Step;
 
 /// Whether it ripens.
@@ -37,6 +38,8 @@ pub struct Ripening {
     pub on: NaiveDate,
     /// Whether it is a sowing that was made.
     pub recorded: bool,
+    /// Whether that was in the ground and too early, so that it counts from a later day.
+    pub too_early: bool,
     /// Yes, tight or no.
     pub ripens: Ripens,
     /// The earliest first harvest or bloom.
@@ -131,7 +134,8 @@ pub fn ripening_of_sowing(crop: &Crop, garden: Garden, sown: &Sown) -> Option<Ri
     };
     let season = garden.season_of(sown.season)?;
     let ripe = reckoned(crop, season, step, sown.on, plan.harvest_counts_from?)?;
-    Some(Ripening { recorded: true, ..ripe })
+    let too_early = sown_too_early(crop, garden, sown).is_some();
+    Some(Ripening { recorded: true, too_early, ..ripe })
 }
 
 /// Harvested in another year, so that this season's frost says nothing.
@@ -159,6 +163,7 @@ fn reckoned(
         step,
         on,
         recorded: false,
+        too_early: false,
         ripens: Ripens::No,
         first_early: counted_from,
         first_late: counted_from,

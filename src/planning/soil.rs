@@ -81,7 +81,7 @@ fn by_range(range: &SoilTemperature, soil_c: f64) -> SoilVerdict {
 }
 
 #[expect(clippy::cast_precision_loss, reason = "soil temperatures are two-digit numbers")]
-fn degrees(celsius: i64) -> f64 {
+pub(super) fn degrees(celsius: i64) -> f64 {
     celsius as f64
 }
 

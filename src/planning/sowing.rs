@@ -9,6 +9,7 @@ use super::garden::Garden;
 use super::harvest::{days_after_direct_sowing, harvest_end, harvest_of_raised, slowed_by_autumn};
 use super::place::{Place, oldest_weeks};
 use super::season::Season;
+use super::too_early::sown_too_early;
 use super::windows::{Label, Step, Window, setting_out, windows};
 
 /// A sowing as it was made, and what has become of it.
@@ -75,18 +76,22 @@ pub fn sowing_place(crop: &Crop, garden: Option<Garden>, way: Way, on: NaiveDate
 /// much as it came up late. Setting out is the later of the plant's age and the season's date for
 /// it, so a later sowing is never set out earlier; hardening off begins 14 to 7 days before
 /// (University of Maryland Extension, 2023). The first harvest is counted from setting out, or
-/// from the sowing in place, and comes later as days shorten ([`slowed_by_autumn`]).
+/// from the sowing in place, and comes later as days shorten ([`slowed_by_autumn`]). A sowing in
+/// the ground that was made too early counts from the first workable day ([`sown_too_early`]).
 #[must_use]
 pub fn sowing_plan(crop: &Crop, garden: Option<Garden>, sown: &Sown) -> SowingPlan {
     let season = garden.and_then(|garden| garden.season_of(sown.season));
     let place = garden.and_then(|garden| garden.place).filter(|_| sown.way == Way::Indoors);
     let mut plan = SowingPlan::default();
-    let late = emergence(crop, sown, place, &mut plan);
+    let ready = garden.and_then(|garden| sown_too_early(crop, garden, sown)).unwrap_or(sown.on);
+    // What has come up tells by its own day how late it is.
+    let waits = Sown { on: if sown.came_up_on.is_none() { ready } else { sown.on }, ..*sown };
+    let late = emergence(crop, &waits, place, &mut plan);
     let raised = crop.indoors.as_ref().filter(|_| sown.way == Way::Indoors);
     match raised {
         Some(indoors) => raise(crop, indoors, place, season.as_ref(), sown, late, &mut plan),
         None if sown.way == Way::Outdoors => {
-            let begun = sown.on + late;
+            let begun = (sown.on + late).max(ready);
             plan.harvest_counts_from = Some((begun, begun));
             let ready = |days| begun + TimeDelta::days(days_after_direct_sowing(crop, days));
             harvest(crop, season.as_ref(), sown, ready, &mut plan);
@@ -288,6 +293,30 @@ mod tests {
         let cold = of(Some(10));
         assert_eq!((cold.emergence, cold.resow_on), (None, Some(date("2026-06-12"))));
         assert_eq!(cold.of(Step::Check).expect("looked for").ideal_from, date("2026-06-12"));
+    }
+
+    #[test]
+    fn a_sowing_too_early_for_the_ground_gains_nothing() {
+        // Frost kills sweet corn: what was sown in February counts from the first workable day.
+        let catalogue = catalogue();
+        let corn = catalogue.get("sweet_corn").expect("listed");
+        let early = sown(corn, Way::Outdoors, date("2026-03-20"));
+        let from = sown_too_early(corn, garden(), &early).expect("too early");
+        assert!(from > date("2026-04-20"), "{from}");
+        let plan = |on| sowing_plan(corn, Some(garden()), &Sown { on, ..early });
+        let in_time = plan(from);
+        assert_eq!(sown_too_early(corn, garden(), &Sown { on: from, ..early }), None);
+        assert_eq!(plan(early.on), in_time);
+        // One that did come up still meets the cold.
+        let up = Sown { came_up_on: Some(date("2026-04-12")), ..early };
+        let harvest = |plan: &SowingPlan| plan.of(Step::Harvest).expect("ears").ideal_from;
+        assert_eq!(harvest(&sowing_plan(corn, Some(garden()), &up)), harvest(&in_time));
+        // A measured soil lets what bears frost be sown before its date, and nothing else.
+        let pea = catalogue.get("pea").expect("listed");
+        let peas = sown(pea, Way::Outdoors, date("2026-03-10"));
+        assert!(sown_too_early(pea, garden(), &peas).is_some());
+        assert_eq!(sown_too_early(pea, garden(), &Sown { at_c: Some(12), ..peas }), None);
+        assert!(sown_too_early(corn, garden(), &Sown { at_c: Some(20), ..early }).is_some());
     }
 
     #[test]

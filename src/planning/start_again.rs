@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use super::assess::{Assessment, Reason, Verdict, assess};
+use super::assess::{Assessment, Reason, Verdict, assess, best_ways};
 use super::crop::Crop;
 use super::garden::Garden;
 use super::windows::{Label, Step};
@@ -62,6 +62,21 @@ pub fn start_again(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> St
             instead(crop, garden, &same)
         }
         Ok(_) => begun(&same).unwrap_or(StartAgain::NotKnown),
+    }
+}
+
+/// What is worth doing on the day `on` for somebody who made the start `step` of `crop` amiss:
+/// [`start_again`], but where that is to be waited for, the way that is recommended on the day, if
+/// it is open or opens sooner.
+#[must_use]
+pub fn better_start(crop: &Crop, garden: Garden, step: Step, on: NaiveDate) -> StartAgain {
+    let again = start_again(crop, garden, step, on);
+    let StartAgain::From(_, waits_until) = again else { return again };
+    let best = best_ways(crop, garden, on).into_iter().next();
+    match best.filter(|best| best.step != step).as_ref().and_then(begun) {
+        Some(now @ StartAgain::Now(..)) => now,
+        Some(later @ StartAgain::From(_, from)) if from < waits_until => later,
+        _ => again,
     }
 }
 
@@ -147,6 +162,25 @@ mod tests {
         // Cucumbers that fail in cells in June are sown in the ground.
         let cucumber = again("cucumber", Step::SowIndoors, "2026-06-20");
         assert!(cucumber.at_once(Step::SowIndoors) || cucumber.at_once(Step::SowOutdoors));
+    }
+
+    #[test]
+    fn a_start_in_the_ground_that_waits_is_made_indoors_where_that_is_the_better_way() {
+        let catalogue = Catalogue::embedded().expect("the catalogue");
+        let better = |crop: &str, on: &str| {
+            let crop = catalogue.get(crop).expect("listed");
+            better_start(crop, garden(), Step::SowOutdoors, date(on))
+        };
+        // The ground waits for May 22; cells are filled a month before, and not yet on the first.
+        let StartAgain::From(Step::SowIndoors, from) = better("cucumber", "2026-04-01") else {
+            panic!("{:?}", better("cucumber", "2026-04-01"));
+        };
+        assert!(date("2026-04-10") < from && from < date("2026-05-10"), "{from}");
+        let now = better("cucumber", "2026-04-22");
+        assert!(matches!(now, StartAgain::Now(Step::SowIndoors, _)), "{now:?}");
+        // Pole beans belong into the ground.
+        let beans = better("pole_bean", "2026-04-03");
+        assert_eq!(beans, StartAgain::From(Step::SowOutdoors, date("2026-05-15")));
     }
 
     #[test]

@@ -199,6 +199,54 @@ fn will_it_ripen_reckons_from_the_day_asked() {
     assert_eq!(radish["answers"][0]["ripening"]["ripens"], "yes");
 }
 
+#[test]
+fn a_month_in_a_question_of_ripening_is_no_day_of_sowing() {
+    let dates = ["05-15", "10-05"];
+    let plain = told("2026-04-15", dates, "will tomatoes ripen?");
+    assert!(plain.starts_with("Yes, in time: the first tomatoes around August"), "{plain}");
+    // The first tomatoes from August 5 to 30: all of it by the end of August, none of it by July's.
+    for ask in ["will tomatoes be ripe in August?", "will tomatoes be ripe by September?"] {
+        assert_eq!(told("2026-04-15", dates, ask), plain, "{ask}");
+    }
+    let july = told("2026-04-15", dates, "will tomatoes be ripe by the end of July?");
+    assert!(july.starts_with("Not by then: the first tomatoes around August 5"), "{july}");
+    assert!(july.contains("sow tomatoes indoors on April 15"), "{july}");
+    // Some of it by the middle: the days alone say so.
+    let middle = told("2026-04-15", dates, "will tomatoes be ripe by August 15?");
+    assert!(middle.starts_with("The first tomatoes: around August 5"), "{middle}");
+    // Asked behind the season, a month means the next one.
+    let next = told("2026-10-20", dates, "will tomatoes be ripe in August?");
+    assert!(next.starts_with("Yes, in time") && next.contains("2027"), "{next}");
+    let sown = told("2026-04-15", dates, "will tomatoes ripen if I sow them on August 1?");
+    assert!(sown.starts_with("No: tomatoes will not make it"), "{sown}");
+    for (language, ask) in [
+        ("de", "werden tomaten im august reif?"),
+        ("fr", "les tomates seront-elles mûres en août ?"),
+        ("es", "¿madurarán los tomates en agosto?"),
+    ] {
+        let flags = ["--last-frost", "05-15", "--first-frost", "10-05", "--language", language];
+        let run = sowbell(&[&["ask", "--on", "2026-04-15"], &flags[..], &[ask]].concat());
+        let yes = ["Ja,", "Oui,", "Sí,"];
+        assert!(yes.iter().any(|yes| run.out.starts_with(yes)), "{ask}: {}", run.out);
+    }
+}
+
+#[test]
+fn ripening_counts_from_a_start_that_is_not_forbidden() {
+    // Sweet corn is sown with the last frost; in February nobody sows it.
+    let dates = ["05-15", "10-05"];
+    let corn = told("2026-02-15", dates, "will corn ripen?");
+    assert!(corn.contains("That is if you sow sweet corn in the ground on May 15."), "{corn}");
+    assert!(corn.starts_with("Yes, in time: the first sweet corn around August"), "{corn}");
+    let named = told("2026-02-15", dates, "will corn ripen if I sow it on April 1?");
+    let (wait, rest) = named.split_once('\n').expect("two lines");
+    assert_eq!(wait, "Sow sweet corn in the ground: not yet, from May 15.");
+    assert_eq!(rest, corn);
+    // A day that works is the one that counts.
+    let june = told("2026-06-01", dates, "will corn ripen?");
+    assert!(june.contains("June 1"), "{june}");
+}
+
 /// The answer to a question in a garden with these frost dates on a day.
 fn told(on: &str, [last, first]: [&str; 2], question: &str) -> String {
     let flags = ["ask", "--on", on, "--last-frost", last, "--first-frost", first, question];

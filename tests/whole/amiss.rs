@@ -92,3 +92,49 @@ async fn a_club_without_frost_is_asked_for_its_hot_and_wet_months() {
     let page = club.hears(&ash, "/club").await.text;
     assert!(page.contains("Hot and wet months: hot June to September"), "{page}");
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_sowing_too_early_for_the_ground_promises_no_harvest() {
+    let (world, fern) = grower("2026-04-01T12:00:00Z").await;
+    // Cells are filled before the ground is ready for cucumbers.
+    let cucumbers = fern.asks("sowed cucumbers in the ground on April 1").await.text;
+    insta::assert_snapshot!(cucumbers, @"
+    Noted: cucumbers, sown in the ground on April 1.
+    • That is 7½ weeks too early for the ground, and a frost would kill what comes up. Instead, sow cucumbers indoors from April 17.
+
+    On your list: cucumber.
+    ");
+    let corn = fern.asks("sowed sweet corn in the ground today").await.text;
+    assert!(corn.contains("too early for the ground"), "{corn}");
+    for word in ["Up ", "First harvest", "Nothing by"] {
+        assert!(!corn.contains(word), "{corn}");
+    }
+    // Its question counts from the first day on which the ground allows it.
+    insta::assert_snapshot!(fern.asks("will sweet corn ripen?").await.text, @"
+    Yes, in time: the first sweet corn around July 27 to August 22.
+    Your sowing in the ground on April 1 was too early, so this counts from May 8. The season ends around October 5: 44 days to spare at the slow end.
+    ");
+    // No morning before that has it picked.
+    for day in ["2026-05-21", "2026-06-10", "2026-06-30"] {
+        world.morning_of(day).await;
+        for message in fern.news() {
+            assert!(!message.text.contains("Pick the first sweet corn"), "{day}: {}", message.text);
+        }
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn whether_it_is_ripe_by_a_day_counts_from_what_was_sown() {
+    let (_world, fern) = grower("2026-04-15T12:00:00Z").await;
+    fern.asks("sowed tomatoes indoors on April 1").await;
+    let august = fern.asks("will tomatoes be ripe in August?").await.text;
+    insta::assert_snapshot!(august, @"
+    Yes, in time: the first tomatoes around August 5–30.
+    Counted from your sowing indoors on April 1. The season ends around October 5: 36 days to spare at the slow end.
+    ");
+    let june = fern.asks("will tomatoes be ripe by June 10?").await.text;
+    insta::assert_snapshot!(june, @"
+    Not by then: the first tomatoes around August 5–30.
+    Counted from your sowing indoors on April 1. The season ends around October 5: 36 days to spare at the slow end.
+    ");
+}

@@ -21,6 +21,7 @@ mod pattern;
 mod phrase_file;
 mod phrases;
 mod quantities;
+mod ripe_by;
 mod sown;
 mod spelling;
 mod strange;
@@ -123,6 +124,9 @@ pub struct Understood {
     pub on: NaiveDate,
     /// The last day of the month, where it is about a month as a whole.
     pub until: Option<NaiveDate>,
+    /// The day by which a harvest is asked for: "will it be ripe in August?" has the last of that
+    /// month, and says nothing of the day of sowing.
+    pub ripe_by: Option<NaiveDate>,
     /// A day gone by that a question names beside a crop and nothing else, as it was written; the
     /// question is then about today.
     pub gone_by: Option<String>,
@@ -299,19 +303,25 @@ impl Understanding {
             }
         }
         line.join_lists(&self.phrases);
-        let DayMeant { on: date, until, gone_by, trouble: date_trouble } =
-            self.day_meant(&dates, &words, today);
         let rule = intent::rule(&line, &self.phrases, &quantities);
+        let (of_start, of_harvest) = match rule.map(|rule| rule.is) {
+            Some(Intent::WillItRipen) => ripe_by::told_apart(&dates, &line, &self.phrases),
+            _ => (dates, Vec::new()),
+        };
+        let DayMeant { on: date, until, gone_by, trouble } =
+            self.day_meant(&of_start, &words, today);
+        let harvest = self.day_meant(&of_harvest, &words, today);
         let mut understood = Understood {
             intent: rule.map_or(Intent::Unknown, |rule| rule.is),
             asks_when: rule.is_some_and(|rule| rule.when),
             step: intent::step(&line, &self.phrases),
             on: date.unwrap_or(today),
             until,
+            ripe_by: harvest.until.or(harvest.on),
             gone_by: gone_by.filter(|_| rule.is_some_and(|rule| rule.leans)),
             kind: intent::kind(&line, &self.phrases).filter(|_| !line.has(Sort::Crops)),
             date_given: date.is_some(),
-            date_trouble,
+            date_trouble: trouble.or(harvest.trouble),
             quantities,
             crops: list.found,
             ambiguous: list.ambiguous,
@@ -320,6 +330,9 @@ impl Understanding {
         if let Some(before) = before {
             let leans = rule.is_some_and(|rule| rule.leans);
             subject::lean(&mut understood, &mut line, leans, before, &self.phrases);
+            if rule.is_none_or(|rule| rule.is != Intent::WillItRipen) && date.is_some() {
+                ripe_by::of_follow_up(&mut understood, before, today);
+            }
         }
         understood
     }

@@ -212,6 +212,8 @@ pub(super) struct RawSowing {
     #[serde(default)]
     pub lost_unless: Vec<String>,
     pub unless: Vec<String>,
+    #[serde(default)]
+    pub day_of_start: Vec<String>,
     pub not_counts: String,
     pub articles: String,
 }

@@ -76,6 +76,8 @@ pub(crate) struct SowingPhrases {
     pub lost_unless: Vec<Pattern>,
     /// Words that make a question of it.
     pub unless: Vec<Pattern>,
+    /// In a question whether something ripens, words that make its day one of sowing.
+    pub day_of_start: Vec<Pattern>,
     /// A number before one of these does not count plants.
     pub not_counts: HashSet<u32>,
     /// Number words that are no count: "a row of peas".
@@ -362,6 +364,7 @@ fn sowing(raw: &RawSowing, of: &mut Compiler) -> Result<SowingPhrases, PhrasesEr
         lost_some: compile(&raw.lost_some, of)?,
         lost_unless: compile(&raw.lost_unless, of)?,
         unless: compile(&raw.unless, of)?,
+        day_of_start: compile(&raw.day_of_start, of)?,
         not_counts: ids_of(&raw.not_counts, of),
         articles: ids_of(&raw.articles, of),
     })

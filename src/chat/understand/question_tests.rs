@@ -25,6 +25,8 @@ struct Question {
     step: Option<Step>,
     kind: Option<Kind>,
     on: Option<String>,
+    /// The day by which it is to be ripe.
+    by: Option<String>,
     not_a_day: Option<String>,
     #[serde(default)]
     unsure: Vec<String>,
@@ -73,6 +75,8 @@ impl Question {
         let day = self.on.as_deref().unwrap_or("none");
         let got_day = if got.date_given { got.on.to_string() } else { "none".to_owned() };
         compare("day", got_day, day.to_owned());
+        let by = got.ripe_by.map(|by| by.to_string());
+        compare("by", format!("{by:?}"), format!("{:?}", self.by));
         if self.on.is_none() {
             compare("day without a date", got.on.to_string(), today.to_string());
         }

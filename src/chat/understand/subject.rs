@@ -198,6 +198,27 @@ mod tests {
     }
 
     #[test]
+    fn a_day_behind_a_question_of_ripening_is_the_harvests() {
+        let got = |first: &str, second: &str| {
+            let today = day("2026-04-15");
+            let subject = Subject::of(&english().understand(first, today));
+            let got = english().understand_after(second, today, subject.as_ref());
+            (got.intent, got.date_given.then_some(got.on), got.ripe_by)
+        };
+        let ripens = Intent::WillItRipen;
+        let august = Some(day("2026-08-31"));
+        assert_eq!(got("will tomatoes ripen?", "and in August?"), (ripens, None, august));
+        assert_eq!(
+            got("will melons ripen?", "will they be ripe in August?"),
+            (ripens, None, august)
+        );
+        // Behind a day of sowing it is another one.
+        let sown = Some(day("2026-06-03"));
+        let first = "will melons ripen if I sow them on May 20?";
+        assert_eq!(got(first, "and on June 3?"), (ripens, sown, None));
+    }
+
+    #[test]
     fn kinds_and_days_follow_a_question_without_a_crop() {
         let none = crops(&[]);
         let may = Some(day("2026-05-01"));
