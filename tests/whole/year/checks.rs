@@ -342,8 +342,13 @@ impl Checks {
             if unmarked && !self.namings.contains_key(&(user, key.clone())) {
                 let window = due.job.window;
                 return Err(format!(
-                    "{key} was not named by {today}, good from {} to {}, worth it until {}",
-                    window.ideal_from, window.ideal_to, window.to
+                    "{key} was not named by {today}, good from {} to {}, worth it until {}; the \
+                     last morning was {:?}, the last change {since:?}, {:?}",
+                    window.ideal_from,
+                    window.ideal_to,
+                    window.to,
+                    self.mornings.get(&user),
+                    facts.member.habits
                 ));
             }
         }
