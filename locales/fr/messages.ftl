@@ -5,7 +5,7 @@
 # $step and $then are infinitives ("semer les concombres à l'intérieur"); none that can stand after
 # "de" begins with a vowel. Dates come without an article ("22 avril", "1er mai"), ranges of dates
 # with their prepositions ("du 17 au 24 avril"). A narrow no-break space (U+202F) stands before
-# : ; ? ! and inside « », and apostrophes are curved; a test holds the file to that.
+# : ; ? ! and inside « », and apostrophes are curved; a test holds the file to that.
 
 ## Dates
 
@@ -268,8 +268,8 @@ blooms-tight = C’est juste pour { $crops } : les fleurs viendront peut-être
 blooms-no = Non, le temps manque pour voir fleurir { $crops } cette saison.
 ripens-when = Première récolte pour { $crops } : { $ready }.
 blooms-when = Premières fleurs pour { $crops } : { $ready }.
-ripens-not-by-then = Pas d’ici là. Première récolte pour { $crops } : { $ready }.
-blooms-not-by-then = Pas d’ici là. Premières fleurs pour { $crops } : { $ready }.
+ripens-not-by-then = Pas d’ici là. Première récolte pour { $crops } : { $ready }.
+blooms-not-by-then = Pas d’ici là. Premières fleurs pour { $crops } : { $ready }.
 ripens-why = Pour cela, il faut { $what } le { $on }. La saison finit vers le { $end } : { $spare ->
     [one] { $spare } jour de marge
    *[other] { $spare } jours de marge
@@ -278,7 +278,7 @@ ripens-if = Pour cela, il faut { $what } le { $on }.
 ripens-why-short = Début de la récolte ou des fleurs, s’il s’agit de { $what } le { $on } : { $ready }.
 ripens-sown-indoors = Compté depuis ton semis à l’intérieur, le { $on }.
 ripens-sown-outdoors = Compté depuis ton semis en place, le { $on }.
-ripens-sown-too-early = Ton semis en place du { $on } était trop tôt : je compte donc depuis le { $from }.
+ripens-sown-too-early = Ton semis en place du { $on } était trop tôt : je compte donc depuis le { $from }.
 ripens-count-on = Début de la récolte ou des fleurs : { $ready }.
 ripens-spare = La saison finit vers le { $end } : { $spare ->
     [one] { $spare } jour de marge
@@ -444,7 +444,7 @@ month-part = En { $month }, c’est possible ainsi : { $days }.
 month-none = Aucun jour ne convient pour cela en { $month }.
 # Stands above a line for each of many crops.
 month-reckoned = Compté pour le { $date } :
-# $written est un jour passé, comme « hier ».
+# $written est un jour passé, comme « hier ».
 date-gone-by = « { $written } » est passé, je réponds donc pour aujourd’hui. Si tu as semé ce jour-là, dis-le-moi ainsi : /sown { $crop } { $written }
 date-impossible = Le calendrier n’a pas de jour « { $written } ». Redemande avec un jour comme « { $example } ».
 date-unclear = Je ne sais pas quel jour est « { $written } ». Redemande avec un jour comme « { $example } ».
@@ -600,7 +600,7 @@ frost-show = Ton jardin : { $frost }.
 frost-show-club = Les dates de ton club valent pour toi : { $frost }.
 frost-show-none = Je ne connais pas encore tes dates de gel.
 frost-how-to = Envoie le dernier gel de printemps et le premier gel d’automne, jour et mois, comme ceci : /frost 15 mai 5 octobre. S’il ne gèle jamais : /frost jamais
-frost-soon = Je ne vois pas la météo, mais s’il va geler : rentre les plants et couvre d’un voile, avant la nuit, ce qui est fragile au jardin. Si la plantation doit attendre, envoie /hold 7 jours.
+frost-soon = Je ne vois pas la météo, mais s’il va geler : rentre les plants et couvre d’un voile, avant la nuit, ce qui est fragile au jardin. Si la plantation doit attendre, envoie /hold 7 jours.
 frost-only-last = J’ai le { $last } comme dernier gel de printemps. Quand vient le premier gel d’automne ? Envoie les deux : /frost { $code } 10-05
 # Demandé pour des dates comme 5/6 et 10/5, avec un bouton pour chacune des deux lectures.
 frost-which-way = Le mois vient-il d’abord, ou le jour ? Appuie sur ce que tu veux dire.
@@ -608,7 +608,7 @@ frost-not-understood = Je n’ai pas pu lire cela comme des dates de gel.
 frost-impossible = Le calendrier n’a pas de jour « { $written } ».
 frost-same-day = Les deux dates tombent le même jour ; le dernier gel de printemps et le premier gel d’automne doivent être différents.
 frost-too-short = Entre le { $last } et le { $first }, il n’y a que { $days } jours sans gel, je n’ai donc rien noté.
-frost-unlikely = Je lis ceci : { $frost }. Cela ferait { $days } jours sans gel, ce qui est rare, je n’ai donc encore rien noté.
+frost-unlikely = Je lis ceci : { $frost }. Cela ferait { $days } jours sans gel, ce qui est rare, je n’ai donc encore rien noté.
 frost-only-autumn = Avant un premier gel d’automne, il faut un dernier gel de printemps ; envoie les deux.
 frost-first-needed = Pour cela, il me faut tes dates de gel. Envoie-les comme ceci : /frost 15 mai 5 octobre
 frost-first-needed-group = Pour cela, il me faut des dates de gel. Un administrateur peut régler celles du club avec /club. En privé, je compte avec les tiennes : /frost 15 mai 5 octobre
@@ -678,7 +678,7 @@ sown-noted = C’est noté : { $what }.
 sown-how-to = Qu’as-tu semé, combien et quand ? Comme ceci : /sown basilic 12 le 3 avril
 sown-impossible-day = Je ne connais pas de jour « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
 sown-stray = Je ne sais pas bien ce que veut dire « { $written } », rien n’a donc changé. Comme ceci : /sown basilic 12 le 3 avril
-sown-variety-unknown = Je ne connais pas la variété « { $written } ». Pour que je la garde, envoie ce que dit le sachet, comme ceci : /variety { $crop } { $written } : 75 jours
+sown-variety-unknown = Je ne connais pas la variété « { $written } ». Pour que je la garde, envoie ce que dit le sachet, comme ceci : /variety { $crop } { $written } : 75 jours
 sown-future = Le { $date } est encore à venir, rien n’a donc changé. Dis-le-moi quand tu auras semé.
 sown-long-ago = Le { $date }, c’était il y a plus d’un an, rien n’a donc changé.
 sown-bad-count = Je peux noter de 1 à { $most } plants par semis, rien n’a donc changé.
@@ -777,9 +777,9 @@ notice-put-back-stale = Autre chose a changé depuis, rien n’a donc été rét
 planted-noted = C’est noté, au jardin depuis le { $date } : { $crops }.
 planted-early = C’est tôt pour { $crops } : couvre les plants pendant les nuits froides. Les bons jours commencent le { $from }.
 planted-none = Pour { $crops }, je ne connais ni semis qui attend d’aller au jardin ni plantation dans ton plan, il n’y a donc rien à cocher. /grow met une culture sur ta liste.
-potted-noted = C’est noté, repiqué en pot le { $date } : { $crops }.
-hardened-noted = C’est noté, endurci le { $date } : { $crops }.
-step-none = Rien à cocher : { $crops }, aucun semis n’attend cela et ce n’est pas dans ton plan. Pour noter un semis : /sown
+potted-noted = C’est noté, repiqué en pot le { $date } : { $crops }.
+hardened-noted = C’est noté, endurci le { $date } : { $crops }.
+step-none = Rien à cocher : { $crops }, aucun semis n’attend cela et ce n’est pas dans ton plan. Pour noter un semis : /sown
 step-future = Le { $date } n’est pas encore là, rien n’a donc changé. Dis-le-moi quand ce sera fait.
 planted-future = Le { $date } n’est pas encore là, rien n’a donc changé. Dis-le-moi une fois les plants dehors.
 planted-impossible-day = Je ne connais pas de jour « { $written } », rien n’a donc changé. Comme ceci : j’ai planté 6 brocolis le 3 mai
