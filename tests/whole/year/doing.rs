@@ -234,6 +234,18 @@ impl World {
         }
     }
 
+    /// What is in the queue of the last messages to a person, for whoever looks for a fault.
+    async fn last_rows(&self, user: i64) -> Vec<String> {
+        sqlx::query_scalar(
+            "SELECT concat_ws(' | ', id, kind, local_date, created_at, not_before, attempts, \
+             outcome, ended_at, error) FROM outgoing WHERE chat = $1 ORDER BY id DESC LIMIT 6",
+        )
+        .bind(user)
+        .fetch_all(&self.look)
+        .await
+        .expect("rows")
+    }
+
     pub(super) async fn audit(&mut self, person: usize) {
         let user = self.gardeners[person].user;
         let facts = self.replay.facts(user, self.now).await;
@@ -250,6 +262,9 @@ impl World {
             let mut lists = self.replay.lists_of(user).await;
             lists.retain(|list| facts.club.as_ref().is_some_and(|club| club.id == list.club));
             let audited = self.checks.audit(&self.knowledge, &facts, &lists);
+            if audited.is_err() {
+                eprintln!("the last messages to {user}: {:#?}", self.last_rows(user).await);
+            }
             self.must(audited.map_err(|wrong| format!("member {user}: {wrong}")));
         }
         let next = if self.now < tonight - TimeDelta::minutes(1) {

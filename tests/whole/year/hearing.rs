@@ -6,6 +6,7 @@ use sowbell::messages::{ChatKind, Incoming, Press, UpdateKey, What};
 
 use super::fuse::{Fuse, take_in_without_commit};
 use super::number;
+use super::people::Gardener;
 use super::replay::{leads_nowhere, with_token};
 use super::world::World;
 
@@ -86,10 +87,27 @@ impl World {
         process.send_at = Some(now);
     }
 
+    /// Whether somebody is, or may have been, among those who look after a club.
+    fn may_have_kept(&self, user: i64, club: usize) -> bool {
+        let member = self.gardeners.iter().any(|one| one.user == user && one.clubs.contains(&club));
+        let club = &self.clubs[club];
+        member || club.coordinator == user || club.second == user
+    }
+
     /// Notes for whom something changed.
     pub(super) fn touch(&mut self, incoming: &Incoming) {
         let user = incoming.from.user;
         self.checks.touched(user, self.now);
+        if takes_back(incoming) {
+            // It may have been a setting of a club that they look after.
+            let theirs =
+                |one: &&Gardener| one.clubs.iter().any(|&club| self.may_have_kept(user, club));
+            let users: Vec<i64> =
+                self.gardeners.iter().filter(theirs).map(|one| one.user).collect();
+            for user in users {
+                self.checks.touched(user, self.now);
+            }
+        }
         let What::Text { text, .. } = &incoming.what else { return };
         if !text.starts_with("/club") || incoming.chat.kind != ChatKind::Group {
             return;
