@@ -71,7 +71,7 @@ impl World {
                 if let Some(of_clubs) = of_clubs {
                     self.changed_nothing(incoming, of_clubs).await;
                 }
-                self.touch(incoming);
+                self.touch(incoming).await;
                 self.notes(incoming).await;
                 let lists = self.replay.lists_of(user).await;
                 self.checks.told.subscribes(user, &lists, takes_back(incoming));
@@ -95,7 +95,7 @@ impl World {
     }
 
     /// Notes for whom something changed.
-    pub(super) fn touch(&mut self, incoming: &Incoming) {
+    pub(super) async fn touch(&mut self, incoming: &Incoming) {
         let user = incoming.from.user;
         self.checks.touched(user, self.now);
         if takes_back(incoming) {
@@ -111,6 +111,18 @@ impl World {
         let What::Text { text, .. } = &incoming.what else { return };
         if !text.starts_with("/club") || incoming.chat.kind != ChatKind::Group {
             return;
+        }
+        // Whom the program has in that club; a link may have led elsewhere than was thought.
+        let there: Vec<i64> = sqlx::query_scalar(
+            "SELECT m.user_id FROM memberships s JOIN members m ON m.id = s.member_id \
+             JOIN clubs c ON c.id = s.club_id WHERE c.chat = $1",
+        )
+        .bind(incoming.chat.id)
+        .fetch_all(&self.look)
+        .await
+        .expect("members can be read");
+        for user in there {
+            self.checks.touched(user, self.now);
         }
         if let Some(club) = self.club_of(incoming.chat.id) {
             // Whoever was ever in the club; who left it is not touched, which does no harm.
