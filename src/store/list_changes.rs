@@ -3,7 +3,6 @@
 use chrono::{DateTime, Utc};
 use rand::Rng;
 use sqlx::SqliteConnection;
-use sqlx::sqlite::SqliteRow;
 
 use super::Result;
 use super::lists::crops_on;
@@ -260,34 +259,8 @@ pub(super) async fn unsubscribe(
 ) -> Result<()> {
     // A reminder that waits gives back first what it meant to tell of the list.
     changed(conn, member, Touches::Contents, now).await?;
-    let row = sqlx::query(
-        "DELETE FROM subscriptions WHERE member_id = $1 AND list_id = $2 \
-         RETURNING subscribed_at, told",
-    )
-    .bind(member)
-    .bind(list)
-    .fetch_optional(&mut *conn)
-    .await?;
-    put_back.extend(ended(conn, row, member, list).await?);
+    put_back.extend(end_subscription(conn, member, list).await?);
     Ok(())
-}
-
-/// What begins a subscription again of which this was the row: with the list as it is now, where
-/// nothing is untold, so that it is told what changes until then.
-async fn ended(
-    conn: &mut SqliteConnection,
-    row: Option<SqliteRow>,
-    member: MemberId,
-    list: ListId,
-) -> Result<Option<PutBack>> {
-    let Some(row) = row else { return Ok(None) };
-    let kept = Kept::of_member("subscriptions of member", &row, member);
-    let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
-    let told = match told {
-        Some(told) => told,
-        None => in_plans(conn, list).await?,
-    };
-    Ok(Some(PutBack::Subscribe { list, since, told: Some(told) }))
 }
 
 /// A subscription is there again as it was, and what the list changed meanwhile is still to be
@@ -315,7 +288,8 @@ pub(super) async fn subscribe_again(
     Ok(began.rows_affected() > 0)
 }
 
-/// A subscription ends and leaves nothing; gives what begins it again.
+/// A subscription ends and leaves nothing; gives what begins it again: with the list as it is now,
+/// where nothing is untold, so that it is told what changes until then.
 pub(super) async fn end_subscription(
     conn: &mut SqliteConnection,
     member: MemberId,
@@ -329,7 +303,14 @@ pub(super) async fn end_subscription(
     .bind(list)
     .fetch_optional(&mut *conn)
     .await?;
-    ended(conn, row, member, list).await
+    let Some(row) = row else { return Ok(None) };
+    let kept = Kept::of_member("subscriptions of member", &row, member);
+    let (since, told) = (kept.get("subscribed_at")?, kept.json("told")?);
+    let told = match told {
+        Some(told) => told,
+        None => in_plans(conn, list).await?,
+    };
+    Ok(Some(PutBack::Subscribe { list, since, told: Some(told) }))
 }
 
 /// The member leaves these crops out of lists, or does not any more.
